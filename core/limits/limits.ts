@@ -1,0 +1,16 @@
+/** Limits of size of an internal thread. */
+
+export interface Range {
+  min: number;
+  max: number;
+}
+
+export interface ThreadLimits {
+  /** Metric limits are in mm; unified limits stay in the inches that their standard rounds. */
+  unit: 'mm' | 'in';
+  pitch: Range;
+  /** `max` is missing where no rule is known with confidence (UNJ). */
+  minor: { min: number; max?: number };
+  majorMin: number;
+  basis: 'tabulated' | 'computed';
+}

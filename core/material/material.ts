@@ -1,0 +1,55 @@
+/** Workpiece materials by ISO 513 group: what a tap meets in them. */
+
+import type { SourceId } from '../sources';
+
+export const MATERIAL_IDS = [
+  'steel-low',
+  'steel-medium',
+  'steel-alloy',
+  'steel-alloy-30hrc',
+  'steel-40hrc',
+  'steel-hard',
+  'stainless-ferritic',
+  'stainless-austenitic',
+  'stainless-duplex',
+  'iron-grey',
+  'iron-ductile',
+  'al-wrought',
+  'al-cast',
+  'al-cast-high-si',
+  'brass-free',
+  'copper',
+  'plastic',
+  'titanium',
+  'nickel',
+] as const;
+
+export type MaterialId = (typeof MATERIAL_IDS)[number];
+
+/** How the chip comes off: long ribbons, pieces, needles or dust. */
+export type ChipForm = 'long' | 'medium' | 'short' | 'needles' | 'powder';
+
+export type Formability = 'yes' | 'if-ductile' | 'marginal' | 'rarely' | 'no';
+
+export interface Material {
+  id: MaterialId;
+  /** ISO 513 letter. */
+  group: 'P' | 'M' | 'K' | 'N' | 'S' | 'H' | 'O';
+  /** Specific cutting force at 1 mm chip thickness, N/mm² (Kienzle), and its exponent. */
+  kc11: number;
+  mc: number;
+  chips: ChipForm;
+  forming: Formability;
+  /** Cutting speed of a plain HSS-E tap, m/min, slow and fast end of the published charts. Null: not with HSS. */
+  speed: { min: number; max: number } | null;
+  /** Friction of the guiding full threads, share of the cutting torque for one diameter of thread. */
+  friction: number;
+  /** Shear strength of the parent metal, N/mm²; missing where it varies too much to state. */
+  shear?: number;
+  workHardens: boolean;
+  springsBack: boolean;
+  dust: boolean;
+  swarfFire: boolean;
+  abrasive: boolean;
+  source: SourceId;
+}

@@ -1,0 +1,114 @@
+/** The question a setter asks of one hole, and the whole of the answer. */
+
+import type { Chamfer, ChamferClass } from '../chamfer/chamfer';
+import type { DrillChoice, DrillSeries } from '../drill/drill';
+import type { ThreadLimits } from '../limits/limits';
+import type { MaterialId } from '../material/material';
+import type { SourceId } from '../sources';
+import type { TapProcess, TapStyle } from '../tap/tap';
+import type { Hand, Thread } from '../thread/thread';
+
+export type SpindleDrive = 'synchronous' | 'floating' | 'reversing-head' | 'hand';
+
+export interface Spindle {
+  drive: SpindleDrive;
+  /** Torque the spindle can give at tapping speed, N·m. */
+  torque?: number;
+  /** rev/min */
+  maxRpm?: number;
+  /** rev/s² */
+  acceleration?: number;
+}
+
+export type HoleKind =
+  | { kind: 'through'; thickness: number; clearBelow?: number; chipsMayFall?: boolean }
+  | { kind: 'blind'; limit?: { at: 'shoulder' | 'point'; depth: number } };
+
+export interface HoleRequest {
+  /** As typed. */
+  thread: string;
+  /** mm of full thread asked for; default 1.5 D, through: the thickness. */
+  fullThread?: number;
+  hole: HoleKind;
+  material: MaterialId;
+  spindle?: Spindle;
+  /** Included angle of the drill point, degrees; default 118; 180 is flat. */
+  drillPoint?: number;
+  stockedDrills?: DrillSeries[];
+  /** Web (core) diameter of the tap as measured, mm. */
+  tapWeb?: number;
+  /** Length of an external centre on the tap's nose, mm; default none. */
+  externalCentre?: number;
+  interrupted?: boolean;
+  /** Growth of each surface by the coating, mm. */
+  coating?: { thickness: [min: number, max: number] };
+  /** A torque measured on this machine in the same thread and material, N·m. */
+  measured?: { torque: number; style: TapStyle; chamfer: ChamferClass; worn?: boolean };
+}
+
+/** A statement the words file turns into a sentence. */
+export interface Coded {
+  code: string;
+  numbers: Record<string, number>;
+  source: SourceId;
+}
+
+export type Reason = Coded;
+export type Warning = Coded;
+export type Assumption = Coded;
+export type Remedy = Coded;
+
+export type ChipCourse = 'ahead' | 'back' | 'stays' | 'none';
+
+export interface TapChoice {
+  process: TapProcess;
+  style: TapStyle;
+  hand: Hand;
+  chamfer: Chamfer;
+  verdict: 'best' | 'works' | 'no';
+  reasons: Reason[];
+  drill: DrillChoice | null;
+  /** mm from the face, with the class's longest chamfer; `nominal` with the middle of the class. */
+  depth: {
+    shoulder: number;
+    point: number;
+    tip: number;
+    fullThread: number;
+    /** From the end of the full thread to the shoulder (through: to the tap's end of travel), in pitches. */
+    roomInPitches: number;
+    nominal: { shoulder: number; tip: number; fullThread: number };
+  };
+  /** N·m, sharp tap. */
+  torque: { low: number; expected: number; high: number };
+  /** N, heaviest tooth, middle of the class. */
+  toothLoad: number;
+  /** Torque as a share of the torque that breaks the tap. */
+  tapShare: { sharp: number; worn: number };
+  /** Sharp torque as a share of the spindle's. */
+  spindleShare?: number;
+  /** `neededRoom`: mm of free hole below the tap's nose that the chips want. */
+  chips: { goes: ChipCourse; fits: boolean | 'check'; neededRoom: number };
+}
+
+export interface Cycle {
+  rpm: number;
+  rpmRange: { min: number; max: number };
+  /** mm per revolution: the pitch, exactly. */
+  feedPerRev: number;
+  /** mm per minute at `rpm`. */
+  feedPerMinute: number;
+  /** Seconds in and out, with the start plane three pitches above the face. */
+  seconds: number;
+}
+
+export interface HolePlan {
+  thread: Thread;
+  limits: ThreadLimits | null;
+  drill: DrillChoice | null;
+  drills: DrillChoice[];
+  taps: TapChoice[];
+  remedies: Remedy[];
+  cycle: Cycle | null;
+  warnings: Warning[];
+  assumptions: Assumption[];
+}

@@ -1,0 +1,162 @@
+/**
+ * Every work the handbook leans on, and how far to trust it.
+ * A number without an entry here has no place in the core.
+ */
+
+/** What kind of ground a number stands on. */
+export type SourceKind =
+  | 'standard'
+  | 'handbook'
+  | 'paper'
+  | 'makers-table'
+  | 'open-data'
+  | 'regulation'
+  | 'common-practice'
+  | 'memory'
+  | 'derived';
+
+export interface Source {
+  title: string;
+  kind: SourceKind;
+  /** Edition or year, where one is meant. */
+  edition?: string;
+  /** How it reached us and how far to trust it: read, recomputed, recalled. */
+  trust: string;
+}
+
+export const SOURCES = {
+  'iso-68-1': {
+    title: 'ISO 68-1, ISO general purpose screw threads: basic profile',
+    kind: 'standard',
+    edition: '1998',
+    trust: 'Geometry recomputed; the standard itself was not read.',
+  },
+  'iso-261': {
+    title: 'ISO 261, ISO general purpose metric screw threads: general plan',
+    kind: 'standard',
+    edition: '1998',
+    trust: 'Pairs from open data for half of M1 to M64; the rest from memory.',
+  },
+  'iso-724': {
+    title: 'ISO 724, ISO general purpose metric screw threads: basic dimensions',
+    kind: 'standard',
+    edition: '1993',
+    trust: 'Recomputed; agrees with every row checked.',
+  },
+  'iso-965-1': {
+    title: 'ISO 965-1, ISO general purpose metric screw threads: tolerances',
+    kind: 'standard',
+    edition: '2013',
+    trust: 'Grade 6 checked against open data; other grades partly from memory.',
+  },
+  'asme-b1-1': {
+    title: 'ASME B1.1, Unified inch screw threads',
+    kind: 'standard',
+    edition: '2003',
+    trust:
+      'Rules recomputed against handbook and catalogue rows; the standard itself was not read.',
+  },
+  'asme-b94-9': {
+    title: 'ASME B94.9, Taps: ground and cut threads',
+    kind: 'standard',
+    edition: '1999',
+    trust: 'Chamfer ranges as printed in US Army TM 9-254; semi-bottoming from memory.',
+  },
+  'tm-9-254': {
+    title: 'US Army TM 9-254, General maintenance: taps and chamfer lengths',
+    kind: 'handbook',
+    trust: 'Public domain; ranges as read there.',
+  },
+  'iso-8830': {
+    title: 'ISO 8830 / DIN 2197, chamfer forms of taps',
+    kind: 'standard',
+    trust: 'Form letters and ranges as printed in catalogues; tables differ by half a thread.',
+  },
+  'iso-2306': {
+    title: 'ISO 2306, Drills for use prior to tapping screw threads',
+    kind: 'standard',
+    edition: '1972',
+    trust: 'From an open CAD data set labelled ISO 2306; every size lies inside 6H.',
+  },
+  'handbook-drills': {
+    title: "Machinery's Handbook, tap-drill tables and probable drilled oversize",
+    kind: 'handbook',
+    edition: '27th and 31st',
+    trust: 'Drill list from open data, percentages recomputed; oversize recalled from memory.',
+  },
+  'iso-2306-din-338': {
+    title: 'ISO 235 / DIN 338, stocked diameters of twist drills',
+    kind: 'standard',
+    trust: 'Stock rule, common practice; from memory.',
+  },
+  'din-76-1': {
+    title: 'DIN 76-1, Thread run-outs and undercuts',
+    kind: 'standard',
+    trust: 'Values from open CAD data.',
+  },
+  kienzle: {
+    title: 'Kienzle specific cutting force, after König and Klocke, VDI 3206 and VDI 3323 groups',
+    kind: 'memory',
+    trust:
+      'Group values recalled; cross-checked by back-calculation from a published torque table.',
+  },
+  'tap-chip-model': {
+    title: 'Torque and tooth load of a chamfered tap, from ISO 68-1 geometry',
+    kind: 'derived',
+    trust: 'Derived here; within about 40 % of a sharp, oiled tap.',
+  },
+  'henderer-1977': {
+    title:
+      'Henderer and von Turkovich, Theory of the cold forming and cutting of taps, J. Eng. Ind. 99:257',
+    kind: 'paper',
+    edition: '1977',
+    trust: 'Abstract only: torque exceeds what removal alone needs.',
+  },
+  'makers-style-factors': {
+    title: "A tool maker's published torque factors by tap style and chamfer",
+    kind: 'makers-table',
+    trust: 'One test and one table, which disagree by 15 %.',
+  },
+  'speed-charts': {
+    title: 'Two published charts of tapping speed for HSS taps',
+    kind: 'makers-table',
+    trust: 'They differ by 1.5 to 2 times: the whole range is shown.',
+  },
+  'chip-bulking': {
+    title: 'Bulking of turnings and chips, a chip-conveyor guide',
+    kind: 'makers-table',
+    trust: 'Conveyor data, not tapping tests; packed factors are an estimate.',
+  },
+  'fed-std-h28': {
+    title: 'FED-STD-H28/2B, Screw-thread standards: shear areas and engagement',
+    kind: 'standard',
+    trust: 'Formulas from memory; recomputed against worked values.',
+  },
+  'shear-strength': {
+    title: 'Shear strength of common metals, about 0.6 of the tensile strength',
+    kind: 'memory',
+    trust: 'From memory; the certificate of the metal rules.',
+  },
+  'screw-grades': {
+    title: 'ISO 898-1, ISO 3506-1 and SAE J429 screw grades',
+    kind: 'memory',
+    trust: 'Tensile strengths from memory.',
+  },
+  'common-practice': {
+    title: 'Common practice of the trade',
+    kind: 'common-practice',
+    trust: 'What setters do; no published source.',
+  },
+  'from-memory': {
+    title: 'Recalled by the authors, not re-read',
+    kind: 'memory',
+    trust: 'Verify before you rely on it.',
+  },
+  derived: {
+    title: 'Worked out here from geometry',
+    kind: 'derived',
+    trust: 'Check it with the formula beside it.',
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof SOURCES;
