@@ -1,0 +1,49 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/**
+ * Three groups, told apart by folder:
+ * - `pure`: the core and its checks against outside values, in plain Node;
+ * - `components`: whatever draws, in happy-dom;
+ * - `built`: reads dist/, so it runs after `npm run build`.
+ * Browser tests are Playwright's (test/site/*.spec.ts) and not seen here.
+ */
+export default defineConfig({
+  root,
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'pure',
+          environment: 'node',
+          include: ['test/*.test.ts', 'test/{core,published,content}/**/*.test.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'components',
+          environment: 'happy-dom',
+          include: ['test/**/*.test.{ts,tsx}'],
+          exclude: [
+            'test/*.test.ts',
+            'test/{core,published,content,built,site,bench,output}/**',
+            '**/node_modules/**',
+          ],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'built',
+          environment: 'node',
+          include: ['test/built/**/*.test.ts'],
+        },
+      },
+    ],
+  },
+});
