@@ -1,0 +1,81 @@
+/** Judging every drill near a thread against the minor-diameter window of its class. */
+
+import type { Range } from '../limits/limits';
+import type { DrillChoice, DrillSeries } from './drill';
+import { likelyOversize } from './oversize';
+import { percentThread } from './percent';
+import { drillsBetween, type StockedDrill } from './sizes';
+
+/** Slack for comparing decimal inches converted to mm; far below any limit's last digit. */
+const HAIR = 1e-7;
+
+export interface HoleWindow extends Range {
+  /** Major diameter of the tap and pitch, mm. */
+  major: number;
+  pitch: number;
+  /** Share of the likely oversize that stays in this material, 0 to 1. */
+  oversizeShare: number;
+}
+
+/**
+ * Judges one drill: inside the window, at risk (its nominal size is inside and the hole it likely cuts
+ * is not), or outside. mm. Sources: `handbook-drills` for the oversize; the class limits for the window.
+ */
+export function judgeDrill(drill: StockedDrill, window: HoleWindow): DrillChoice {
+  const likely = drill.diameter + window.oversizeShare * likelyOversize(drill.diameter);
+  const nominalInside = drill.diameter >= window.min - HAIR && drill.diameter <= window.max + HAIR;
+  const verdict = !nominalInside ? 'outside' : likely <= window.max + HAIR ? 'inside' : 'risk';
+  return {
+    name: drill.name,
+    series: drill.series,
+    diameter: drill.diameter,
+    percent: percentThread(window.major, window.pitch, drill.diameter),
+    likely,
+    verdict,
+  };
+}
+
+/**
+ * Every stocked drill near the window, judged, smallest first. "Near" reaches most of a window's width
+ * (at least a quarter pitch) to either side, so that the neighbours a person might reach for are seen
+ * to be wrong. Sources: as `judgeDrill`.
+ */
+export function judgeDrills(window: HoleWindow, series?: readonly DrillSeries[]): DrillChoice[] {
+  const reach = Math.max(window.max - window.min, window.pitch / 4);
+  return drillsBetween(window.min - reach, window.max + reach, series).map((drill) =>
+    judgeDrill(drill, window),
+  );
+}
+
+export interface DrillPreference {
+  /** Drill that a published table lists for the thread. */
+  listed?: string | undefined;
+  /** Hole to be nearest to when no listed drill passes, mm. */
+  target: number;
+  /** True in material that is hard on taps: the largest hole that surely passes is the kindest. */
+  largest: boolean;
+  /** Series the shop reaches for first. */
+  system: 'metric' | 'inch';
+}
+
+/**
+ * The drill to use, from a judged list: one surely inside if there is one, else one at risk, else null.
+ * Among equals: the shop's own system, then (hard material) the largest, else the listed drill, else
+ * the one nearest the target. Source: common practice.
+ */
+export function bestDrill(drills: DrillChoice[], wish: DrillPreference): DrillChoice | null {
+  const surely = drills.filter((drill) => drill.verdict === 'inside');
+  const pool = surely.length > 0 ? surely : drills.filter((drill) => drill.verdict === 'risk');
+  if (pool.length === 0) return null;
+  const ownSystem = pool.filter(
+    (drill) => (drill.series === 'metric') === (wish.system === 'metric'),
+  );
+  const own = ownSystem.length > 0 ? ownSystem : pool;
+  if (surely.length === 0) return own[0]!;
+  if (wish.largest) return own[own.length - 1]!;
+  const distance = (drill: DrillChoice) => Math.abs(drill.diameter - wish.target);
+  return (
+    own.find((drill) => drill.name === wish.listed) ??
+    own.reduce((best, drill) => (distance(drill) < distance(best) ? drill : best))
+  );
+}
