@@ -1,0 +1,61 @@
+/** When no tap is first choice: what stands in the way, read from the reasons of those that came nearest. */
+
+import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
+
+export interface Block {
+  kind: 'depth' | 'spindle' | 'below' | 'hard' | 'other';
+  /** Numbers of the reason that decides. */
+  numbers: Record<string, number>;
+  /** The tap that comes nearest. */
+  tap?: TapChoice;
+  /** Full thread asked for, mm. */
+  asked?: number;
+}
+
+/** Codes that reject a tap by themselves. */
+const REJECTING = [
+  'too-hard',
+  'spindle-over',
+  'does-not-reach',
+  'below-clearance',
+  'chips-ahead-no-room',
+  'chips-must-not-fall',
+  'not-formable',
+  'hand-mismatch',
+] as const;
+
+/** In the order they matter when taps fail for one of them alone. */
+const KINDS = [
+  ['spindle-over', 'spindle', 'worn'],
+  ['does-not-reach', 'depth', 'short'],
+  ['below-clearance', 'below', 'needed'],
+] as const;
+
+const rejections = (tap: TapChoice) =>
+  tap.reasons.filter(({ code }) => (REJECTING as readonly string[]).includes(code));
+
+function askedThread(plan: HolePlan, request: HoleRequest): number | undefined {
+  return (
+    request.fullThread ??
+    plan.assumptions.find(({ code }) => code === 'full-thread-default')?.numbers['depth']
+  );
+}
+
+/** The one thing that, were it otherwise, would let a tap in. */
+export function blockOf(plan: HolePlan, request: HoleRequest): Block {
+  const cut = plan.taps.filter(({ process, verdict }) => process !== 'mill' && verdict === 'no');
+  const asked = askedThread(plan, request);
+  if (cut.some(({ reasons }) => reasons.some(({ code }) => code === 'too-hard'))) {
+    return { kind: 'hard', numbers: {}, asked };
+  }
+  for (const [code, kind, measure] of KINDS) {
+    const nearest = cut
+      .flatMap((tap) => {
+        const [only, ...others] = rejections(tap);
+        return only?.code === code && others.length === 0 ? [{ tap, numbers: only.numbers }] : [];
+      })
+      .sort((a, b) => (a.numbers[measure] ?? 0) - (b.numbers[measure] ?? 0))[0];
+    if (nearest) return { kind, numbers: nearest.numbers, tap: nearest.tap, asked };
+  }
+  return { kind: 'other', numbers: {}, asked };
+}

@@ -1,0 +1,58 @@
+/**
+ * The core's codes as sentences. A code without words is shown readable, never dropped:
+ * a warning that nobody has worded yet still has to be seen.
+ */
+
+import type { Note, Problem } from '../../core/outcome';
+import type { Assumption, Reason, Remedy, Warning } from '../../core/plan/types';
+import { ASSUMPTIONS } from './en/assumptions';
+import { NOTES } from './en/notes';
+import { PROBLEMS } from './en/problems';
+import { REASONS } from './en/reasons';
+import { REMEDIES } from './en/remedies';
+import { WARNINGS, type WarningWords } from './en/warnings';
+import type { Unit } from './format';
+import { fill, readable } from './template';
+
+export type { Level } from './en/warnings';
+
+function sentence(table: Record<string, string>, code: string, values: object, unit: Unit): string {
+  const template = table[code];
+  return template === undefined
+    ? readable(code)
+    : fill(template, values as Record<string, number | string>, unit);
+}
+
+/** What is wrong with an input and what to type instead, for beside its field. */
+export function problemText(problem: Problem, unit: Unit): string {
+  return sentence(PROBLEMS, problem.code, problem.data ?? {}, unit);
+}
+
+/** Something to know about an answer that was given. */
+export function noteText(note: Note, unit: Unit): string {
+  return sentence(NOTES, note.code, { ...note.data, ...note.numbers }, unit);
+}
+
+/** Why a tap leads, works or will not do. */
+export function reasonText(reason: Reason, unit: Unit): string {
+  return sentence(REASONS, reason.code, reason.numbers, unit);
+}
+
+/** Something taken for granted, short enough for a list on the card. */
+export function assumptionText(assumption: Assumption, unit: Unit): string {
+  return sentence(ASSUMPTIONS, assumption.code, assumption.numbers, unit);
+}
+
+/** A warning's title, what to do about it, how loud, and the lesson that explains it. */
+export function warningText(warning: Warning, unit: Unit): WarningWords {
+  const words = WARNINGS[warning.code];
+  if (!words) return { title: readable(warning.code), text: '', level: 'amber' };
+  return { ...words, text: fill(words.text, warning.numbers, unit) };
+}
+
+/** A change that would help: its name and what to ask for. */
+export function remedyText(remedy: Remedy, unit: Unit): { title: string; text: string } {
+  const words = REMEDIES[remedy.code];
+  if (!words) return { title: readable(remedy.code), text: '' };
+  return { title: words.title, text: fill(words.text, remedy.numbers, unit) };
+}

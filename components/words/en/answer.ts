@@ -1,0 +1,71 @@
+/** The answer in one sentence and the reason under it. English. */
+
+export const ANSWER = {
+  tapTail: ' tap, ',
+  chamfer: '{threads} thread',
+  chamferTail: ' chamfer. ',
+  drill: 'Drill ',
+  bore: 'Bore or ream to ',
+  noDrill: 'Bore or ream the hole into its class, for no stocked drill suits',
+  shoulder: ', shoulder ',
+  deep: ' deep.',
+  through: ' right through; run the tap to ',
+  leftHand: 'Left-hand ',
+  none: {
+    depth: 'No machine tap gives ',
+    depthTail: ' of full thread here.',
+    depthMost: ' The most is ',
+    depthWith: ', with a ',
+    depthWithTail: ' thread chamfer.',
+    spindle: 'Too much for this spindle',
+    spindleTail: ': a worn tap would need ',
+    spindleHave: ', and it gives ',
+    hard: 'Too hard to tap',
+    hardTail: ': thread it before hardening, or mill the thread.',
+    below: 'Not enough room below',
+    belowTail: ': the tap must run ',
+    belowEnd: ' past the far face.',
+    other: 'No tap suits this hole as drawn',
+    otherTail: '.',
+  },
+} as const;
+
+/** Why, by the hole and by the way the chips of the first choice go. */
+export const BECAUSE = {
+  blind: {
+    back: 'Blind, and {material} {chips}: the chips must come back up.',
+    stays: 'Blind, and {material} {chips}: what falls can lie in straight flutes.',
+    ahead: 'Blind, and there is room below the thread for the chips that it drives ahead.',
+    none: 'Blind, and {material} can be pressed into a thread: no chips to get rid of.',
+  },
+  through: {
+    ahead: 'Through, so the chips may go out ahead of the tap.',
+    stays: 'Through, and {material} {chips}: straight flutes are enough.',
+    back: 'Through, but the chips are to come back up.',
+    none: 'Through, and a formed thread drops no chips.',
+  },
+  longerWouldNeed:
+    'A chamfer of {threads} threads would last longer but needs {needed:length}[, {short:length} more than the drawing allows].',
+  noneFits: {
+    depth:
+      'Even that chamfer would need {needed:length} to the shoulder for what you ask, {short:length} more than the drawing allows.',
+    spindle: 'Torque is the limit, not power: a slower or faster speed does not lower it.',
+  },
+} as const;
+
+export const READING = {
+  metric: '{name} {series}, pitch {pitch} mm',
+  unified: '{name} inch {series}, {tpi} threads per inch',
+  number: '{name} {series}, {tpi} threads per inch',
+  pipe: '{name} pipe thread',
+  class: 'class {class}',
+  classAssumed: 'class {class} (the usual one)',
+  insert: 'hole for a wire thread insert',
+  special: 'special',
+} as const;
+
+export const GAUGE = {
+  plug: 'Thread plug gauge {designation}, GO and NO-GO[, {hand}]; plain plug for the minor diameter',
+  left: 'left hand',
+  taper: 'Taper plug gauge {designation}: how far it goes in decides',
+} as const;

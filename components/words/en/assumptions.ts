@@ -1,0 +1,25 @@
+/** What was taken for granted, in words short enough for a card. English. */
+
+export const ASSUMPTIONS: Record<string, string> = {
+  'full-thread-default': 'Full thread 1.5 diameters, {depth:length}: none was given',
+  'drive-default': 'Synchronous spindle',
+  'drill-point-default': '118° drill point',
+  'stop-clearance': 'Stop clearance {pitches:pitches}',
+  'tap-sharp-flat-nosed': 'Sharp tap with a flat nose, length set on the nose',
+  'tap-hss': 'High-speed-steel tap, bright',
+  'web-typical': 'Core of the tap typical for its style[, {web:length}]',
+  'drill-oversize': 'Drill cuts up to {amount:length} over size',
+  'drills-all-series': 'Metric, fraction, number and letter drills in stock',
+  'spindle-torque-not-given': 'Spindle torque not given, so not judged',
+  'clear-below-unlimited': 'Nothing stands in the way below the hole',
+  'chips-may-fall': 'Chips may fall out below',
+  'blind-limit-none': 'The hole may be as deep as the thread needs',
+  'class-assumed': 'Tolerance class the usual one: none was given',
+  'coarse-assumed': 'Coarse pitch: none was given',
+  'screw-grade': 'Screw of {tensile:strength} tensile strength',
+  'torque-band': 'Torque within {low:number} to {high:number} times what is shown',
+  'worn-factor': 'A worn tap takes {factor:number} times the torque of a sharp one',
+  'scaled-to-shop': 'Torque scaled by {factor:number} to what you measured',
+  'fluid-oil': 'Good tapping oil; dry is harder',
+  'offset-on-point': 'Tool length set on the tip of the external centre',
+};

@@ -1,0 +1,28 @@
+/**
+ * Fluid by material: what the trade commonly uses. English.
+ * Common practice; the fluid’s own safety data sheet and the customer’s specification rule.
+ */
+
+import type { MaterialId } from '../../../core/material/material';
+
+export const FLUIDS: Record<MaterialId, string> = {
+  'steel-low': 'Tapping oil, or emulsion at 8–10 %',
+  'steel-medium': 'Tapping oil, or emulsion at 8–10 %',
+  'steel-alloy': 'Tapping oil, or emulsion at 8–10 %',
+  'steel-alloy-30hrc': 'Extreme-pressure tapping oil',
+  'steel-40hrc': 'Extreme-pressure tapping oil',
+  'steel-hard': 'As the cutter’s maker says',
+  'stainless-ferritic': 'Extreme-pressure tapping oil, or emulsion at 10 % and more',
+  'stainless-austenitic': 'Extreme-pressure tapping oil, or emulsion at 10 % and more',
+  'stainless-duplex': 'Extreme-pressure tapping oil',
+  'iron-grey': 'Dry with the dust drawn off, or emulsion',
+  'iron-ductile': 'Emulsion, or dry with the dust drawn off',
+  'al-wrought': 'Emulsion at 8–10 %, or light tapping oil; not dry',
+  'al-cast': 'Emulsion at 8–10 %, or light tapping oil',
+  'al-cast-high-si': 'Emulsion at 8–10 %, or light tapping oil',
+  'brass-free': 'Emulsion, light oil or dry',
+  copper: 'Light oil without active sulphur, which stains copper',
+  plastic: 'Air or water; try fluids first, some crack plastics',
+  titanium: 'Tapping oil; some customers bar chlorine',
+  nickel: 'Extreme-pressure tapping oil; some customers bar sulphur and chlorine',
+};

@@ -1,0 +1,112 @@
+/** Names of things: materials, tap styles, chamfer classes, drives, drill series. English. */
+
+import type { ChamferClass } from '../../../core/chamfer/chamfer';
+import type { ChipForm, MaterialId } from '../../../core/material/material';
+import type { SpindleDrive } from '../../../core/plan/types';
+import type { TapStyle } from '../../../core/tap/tap';
+
+export const MATERIALS: Record<MaterialId, string> = {
+  'steel-low': 'Low-carbon steel (1018, S235)',
+  'steel-medium': 'Medium-carbon steel (1045, C45)',
+  'steel-alloy': 'Alloy steel, annealed (4140, 42CrMo4)',
+  'steel-alloy-30hrc': 'Alloy steel, 28–32 HRC',
+  'steel-40hrc': 'Steel, about 40 HRC',
+  'steel-hard': 'Hardened steel, 45 HRC and over',
+  'stainless-ferritic': 'Ferritic or martensitic stainless (430, 420)',
+  'stainless-austenitic': 'Austenitic stainless (304, 316)',
+  'stainless-duplex': 'Duplex stainless (2205)',
+  'iron-grey': 'Grey cast iron',
+  'iron-ductile': 'Ductile cast iron',
+  'al-wrought': 'Wrought aluminium (6061, 7075)',
+  'al-cast': 'Cast aluminium, up to 10 % silicon',
+  'al-cast-high-si': 'Cast aluminium, over 10 % silicon',
+  'brass-free': 'Free-cutting brass',
+  copper: 'Copper and soft brass',
+  plastic: 'Plastic (acetal, nylon)',
+  titanium: 'Titanium (Ti-6Al-4V)',
+  nickel: 'Nickel alloys (718, 625)',
+};
+
+/** Short form for the middle of a sentence. */
+export const MATERIALS_SHORT: Record<MaterialId, string> = {
+  'steel-low': 'low-carbon steel',
+  'steel-medium': 'medium-carbon steel',
+  'steel-alloy': 'annealed alloy steel',
+  'steel-alloy-30hrc': 'alloy steel of 28–32 HRC',
+  'steel-40hrc': 'steel of about 40 HRC',
+  'steel-hard': 'hardened steel',
+  'stainless-ferritic': 'ferritic or martensitic stainless',
+  'stainless-austenitic': 'austenitic stainless',
+  'stainless-duplex': 'duplex stainless',
+  'iron-grey': 'grey iron',
+  'iron-ductile': 'ductile iron',
+  'al-wrought': 'wrought aluminium',
+  'al-cast': 'cast aluminium',
+  'al-cast-high-si': 'high-silicon cast aluminium',
+  'brass-free': 'free-cutting brass',
+  copper: 'copper',
+  plastic: 'plastic',
+  titanium: 'titanium',
+  nickel: 'nickel alloy',
+};
+
+export const MATERIAL_GROUPS: readonly { label: string; ids: readonly MaterialId[] }[] = [
+  {
+    label: 'Steel',
+    ids: [
+      'steel-low',
+      'steel-medium',
+      'steel-alloy',
+      'steel-alloy-30hrc',
+      'steel-40hrc',
+      'steel-hard',
+    ],
+  },
+  {
+    label: 'Stainless steel',
+    ids: ['stainless-ferritic', 'stainless-austenitic', 'stainless-duplex'],
+  },
+  { label: 'Cast iron', ids: ['iron-grey', 'iron-ductile'] },
+  { label: 'Aluminium', ids: ['al-wrought', 'al-cast', 'al-cast-high-si'] },
+  { label: 'Brass and copper', ids: ['brass-free', 'copper'] },
+  { label: 'Titanium and nickel', ids: ['titanium', 'nickel'] },
+  { label: 'Plastic', ids: ['plastic'] },
+];
+
+/** The whole name, and the form that stands before “tap” in a sentence. */
+export const STYLES: Record<TapStyle, { name: string; before: string }> = {
+  'spiral-point': { name: 'Spiral point', before: 'Spiral-point' },
+  'spiral-flute': { name: 'Spiral flute', before: 'Spiral-flute' },
+  'straight-flute': { name: 'Straight flute', before: 'Straight-flute' },
+  form: { name: 'Form tap', before: 'Form' },
+  'thread-mill': { name: 'Thread mill', before: 'Thread-milling' },
+};
+
+/** US words; the thread count always stands first, and the glossary has the UK words. */
+export const CHAMFERS: Record<ChamferClass, string> = {
+  taper: 'taper',
+  plug: 'plug',
+  'semi-bottoming': 'semi-bottoming',
+  bottoming: 'bottoming',
+};
+
+export const DRIVES: Record<SpindleDrive, { name: string; hint: string }> = {
+  synchronous: {
+    name: 'Synchronous',
+    hint: 'rigid tapping: the control keeps turns and feed in step',
+  },
+  floating: { name: 'Floating holder', hint: 'the holder gives a little, in and out' },
+  'reversing-head': { name: 'Reversing head', hint: 'the head turns the tap back by itself' },
+  hand: { name: 'By hand', hint: 'wrench, with a guide to keep it square' },
+};
+
+/** How the chip comes off, to follow “it” or a material: “chips long”. */
+export const CHIP_FORMS: Record<ChipForm, string> = {
+  long: 'makes long, stringy chips',
+  medium: 'makes tough chips of middling length',
+  short: 'makes short chips',
+  needles: 'breaks into needles',
+  powder: 'crumbles to dust',
+};
+
+export const HANDS = { right: 'right hand', left: 'left hand' } as const;

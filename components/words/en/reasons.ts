@@ -1,0 +1,59 @@
+/** Why a tap is first, works, or will not do. English. */
+
+export const REASONS: Record<string, string> = {
+  // Where the chips go.
+  'chips-go-ahead': 'It drives the chips ahead of it.',
+  'chips-come-back': 'It draws the chips back up the hole and out at the mouth.',
+  'chips-stay': 'It leaves the chips lying in its flutes.',
+  'no-chips': 'It makes no chips: the metal is pressed aside, not cut away.',
+  'suits-short-chips': 'This metal chips short, and short chips can lie in straight flutes.',
+  'chips-right-way': 'That is the way this hole wants them to go.',
+  'chips-wrong-way': 'That is not the way this hole wants them to go.',
+  'chips-ahead-no-room':
+    'It would pack its chips against the floor. They want {needed:length} of free hole below the tap[; there is {have:length}].',
+  'chips-must-not-fall': 'It would push its chips out below, where they must not fall.',
+
+  // Reach.
+  reaches: 'It reaches[, and leaves {room:pitches} of room below the full thread].',
+  'does-not-reach':
+    'It does not reach: the hole would have to be {needed:length} deep to the shoulder, {short:length} more than the drawing allows. The most full thread it can give is {obtainable:length}.',
+  'below-clearance':
+    'It cannot run through: it wants {needed:length} free below the part[; there is {have:length}].',
+  'chamfer-usual-blind': 'Its chamfer is the usual one for a blind hole.',
+  'chamfer-usual-through': 'Its chamfer is the usual one for a through hole.',
+  'chamfer-shorter-than-wanted':
+    'Its chamfer is shorter than this hole needs, so that fewer teeth share the cut and each wears sooner.',
+  'chamfer-longer-than-wanted':
+    'Its chamfer is longer than this hole wants: more depth for no gain.',
+  'thin-work-never-fully-engaged':
+    'The work is thinner than the chamfer is long, so that the teeth never all cut at once and the torque stays below its full value.',
+
+  // Forming.
+  'not-formable': 'This metal cannot be pressed into a thread: it cracks or crumbles.',
+  'form-marginal':
+    'This metal is near the limit of what a form tap can press; try it in scrap first.',
+  'form-hole': 'It wants its own hole, {diameter:length}, held close.',
+  'form-first-no-chips': 'No chips may fall here, and a form tap makes none.',
+
+  // Strength and drive.
+  'stiff-straight': 'Straight flutes make it stiff and cheap.',
+  'low-helix':
+    'Choose a low helix, about 10–15°: in this metal a steep one is too weak at the edge.',
+  'weaker-core': 'Its core is weaker than that of the other cut taps.',
+  'tap-will-break': 'When worn it would meet {worn:percent} of the torque that breaks it.',
+  'spindle-over': 'When worn it needs {worn:torque}[, and the spindle gives {spindle:torque}].',
+  'too-hard': 'The metal is too hard for a high-speed-steel tap.',
+  'hand-mismatch': 'It cuts the other hand.',
+  'not-stocked-usually': 'Few shops keep it in the drawer.',
+  'mill-limits':
+    'A thread mill reaches nearly to the floor and needs little torque, but takes longer and a helical move; plan it by its maker’s table.',
+  rubs: 'Each tooth takes only {chip:length}, so thin that it rubs instead of cutting.',
+
+  // What would make it work.
+  'fits-if-deeper': 'It fits if the hole may go {by:length} deeper[, to {to:length}].',
+  'fits-if-shorter-thread': 'It fits if {to:length} of full thread is enough.',
+  'fits-if-room-below': 'It fits with {by:length} more room below the part.',
+  'fits-if-spindle': 'It works on a spindle that gives {torque:torque}.',
+  'fits-if-chips-may-fall': 'It works if chips may fall out below.',
+  'fits-if-softer': 'It works in softer metal: tap before hardening.',
+};

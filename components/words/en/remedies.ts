@@ -1,0 +1,76 @@
+/** What could be changed when a hole cannot be tapped as drawn, or only badly. English. */
+
+export const REMEDIES: Record<string, { title: string; text: string }> = {
+  'deeper-hole': {
+    title: 'Drill deeper',
+    text: 'Ask for {to:length} to the shoulder[, {by:length} more than drawn].',
+  },
+  'shorter-thread': {
+    title: 'Shorten the full thread',
+    text: 'Ask whether {to:length} of full thread is enough[, cut with a chamfer of {threadsMin:number}–{threadsMax:number} threads].[ That is {strength:number} times the length at which screw and thread are equally strong.]',
+  },
+  'finish-by-hand': {
+    title: 'Finish by hand',
+    text: 'Follow with a bottoming tap of 1–1.5 threads, by hand: {to:length} of full thread[, about {toNominal:length} at the middle of its class]. Clear the chips first and stop at the first firm touch.',
+  },
+  'thread-mill': {
+    title: 'Mill the thread',
+    text: 'A thread mill needs no chamfer and little torque[: about {to:length} of full thread]. Slower, and the cutter must fit the hole.',
+  },
+  'relief-groove': {
+    title: 'Ask for a relief groove',
+    text: 'A groove below the thread takes the chamfer[: at least {width:length} wide]. It must be cut before tapping, and it weakens a thin floor.',
+  },
+  'through-hole': {
+    title: 'Go right through',
+    text: 'If nothing stands behind it, a through hole costs less than a deep blind one and lets the chips out.',
+  },
+  'bigger-spindle': {
+    title: 'Move to a bigger spindle',
+    text: 'Find a machine that gives {torque:torque} at tapping speed.',
+  },
+  'finer-pitch': {
+    title: 'Ask for a finer pitch',
+    text: 'A finer thread takes less torque and less room at the bottom. It needs its own screw, and it strips no later.',
+  },
+  'form-tap-instead': {
+    title: 'Form it instead',
+    text: 'A form tap has no flutes and is far stronger[: {share:percent} of its breaking torque when worn]. It needs its own drill.',
+  },
+  'larger-hole': {
+    title: 'Drill larger within the class',
+    text: 'A hole of {diameter:limit} still passes and leaves less metal to cut.',
+  },
+  'change-tap-early': {
+    title: 'Change the tap early',
+    text: 'Count holes, find the fewest that wore one out, and change at three quarters of that.',
+  },
+  'bore-or-ream': {
+    title: 'Bore or ream the hole',
+    text: 'No stocked drill leaves it inside the class. Finish it between {min:limit} and {max:limit}.',
+  },
+  'more-room-below': {
+    title: 'Make room below',
+    text: 'Raise the part by {by:length}, or clear what stands under the hole.',
+  },
+  'shorter-chamfer': {
+    title: 'Take a shorter chamfer',
+    text: 'It needs less depth. Each tooth is loaded more and wears sooner.',
+  },
+  'tap-before-hardening': {
+    title: 'Tap before hardening',
+    text: 'Cut the thread soft, allow for growth, and chase it after.',
+  },
+  'plug-or-vacuum-chips': {
+    title: 'Catch the chips',
+    text: 'Plug the far side or draw the chips off with a vacuum, and inspect the gallery before it is closed.',
+  },
+  'extruded-or-insert': {
+    title: 'Get more thread',
+    text: 'A drawn-out (extruded) rim, a weld or clinch nut, or an insert gives more threads than the sheet is thick. The designer must agree.',
+  },
+  'ask-designer-strength': {
+    title: 'Ask how strong it must be',
+    text: 'For the screw to break first it would want {needed:length} of full thread[; this gives {have:length}]. Ask for the grade of screw and the load.',
+  },
+};

@@ -1,0 +1,127 @@
+/** Warnings beside an answer: a title, what to do, how loud. English. */
+
+export type Level = 'note' | 'amber' | 'stop';
+
+export interface WarningWords {
+  title: string;
+  text: string;
+  level: Level;
+  /** Slug of the lesson that explains it. */
+  lesson?: string;
+}
+
+export const WARNINGS: Record<string, WarningWords> = {
+  'tap-share-high': {
+    level: 'amber',
+    title: 'Hard on the tap',
+    text: 'Sharp, it meets {sharp:percent} of the torque that breaks it; worn, {worn:percent}. Use a fresh tap and good oil, count the holes, and change it early.',
+  },
+  'tap-will-break': {
+    level: 'stop',
+    title: 'A worn tap will break',
+    text: 'Worn, this tap would meet {worn:percent} of the torque that breaks it. Read what else could be done before you start.',
+  },
+  'spindle-over': {
+    level: 'stop',
+    title: 'Too much for the spindle',
+    text: 'A worn tap needs {worn:torque}[; the spindle gives {spindle:torque}]. Torque is the limit here, not power, and turning slower or faster does not lower it.',
+  },
+  'no-spindle-torque-known': {
+    level: 'note',
+    title: 'Spindle not judged',
+    text: 'No spindle torque was given. Find it in the machine’s manual, at this speed, and compare it with the worn torque[, {worn:torque}].',
+  },
+  'chips-ahead-no-room': {
+    level: 'stop',
+    title: 'Chips would jam against the floor',
+    text: 'A tap that drives its chips ahead wants {needed:length} of free hole below it[; this hole leaves {have:length}].',
+    lesson: 'naming-a-tap',
+  },
+  'chips-must-not-fall': {
+    level: 'amber',
+    title: 'No chips out below',
+    text: 'Draw the chips back up or form the thread. Plug or guard the far side all the same, and look before you pass the part on.',
+    lesson: 'naming-a-tap',
+  },
+  'thin-work': {
+    level: 'amber',
+    title: 'Thin work',
+    text: 'Only {threads:threads} of thread in the metal. Back it up and clamp it flat so that it cannot spin or lift, and ask whether so few threads are strong enough.',
+    lesson: 'chamfer-classes',
+  },
+  'deep-thread': {
+    level: 'amber',
+    title: 'Deep thread',
+    text: 'The thread is {diameters:number} diameters deep. Chips travel further and fluid gets in worse: the speed is lowered for it. Beyond what the screw needs, depth only adds risk.',
+  },
+  'work-hardens': {
+    level: 'amber',
+    title: 'Work-hardens',
+    text: 'Sharp drill, firm feed, no dwell, and never below 3 m/min. Rich tapping oil, or emulsion at 10 % and more. A blunt drill leaves a hard wall that the tap then pays for.',
+  },
+  'springs-back': {
+    level: 'amber',
+    title: 'Springs back',
+    text: 'The metal closes on the tap after the cut. Drill to the large end of what the class allows, use a sharp tap with high relief, and gauge the thread when it has cooled.',
+  },
+  dust: {
+    level: 'amber',
+    title: 'Dust',
+    text: 'This metal leaves dust, not chips. Draw it off or wet it; do not breathe it or blow it about. Keep this tap for this metal.',
+  },
+  'swarf-fire': {
+    level: 'stop',
+    title: 'Swarf can burn',
+    text: 'Sharp tools, plenty of fluid, and clear the swarf often. On a fire: dry sand or a class D extinguisher, never water. Follow the safety data sheet.',
+  },
+  'left-hand': {
+    level: 'amber',
+    title: 'Left-hand thread',
+    text: 'Left-hand tap, left-hand gauge, and a left-hand cycle with the spindle the other way round. The words for it differ between controls: see your manual. A right-hand tap run backwards cuts nothing.',
+  },
+  interrupted: {
+    level: 'amber',
+    title: 'Broken into by another hole',
+    text: 'The cut stops and starts. Use a tap that keeps several teeth in metal all round, slow down, and clear the burr out of the cross hole.',
+  },
+  plated: {
+    level: 'amber',
+    title: 'Tap large for the coating',
+    text: 'The pitch diameter closes by four times the coating’s thickness[: {min:limit} to {max:limit} here]. Tap over size by that much, or mask the hole, and gauge both before and after.',
+  },
+  'drill-at-risk': {
+    level: 'amber',
+    title: 'Drill may cut too large',
+    text: 'Drills cut a little over size. This one is likely to leave {likely:limit}[; the class allows up to {max:limit}]. Gauge the first hole with a plain plug, or take the next drill down.',
+  },
+  'below-clearance': {
+    level: 'stop',
+    title: 'Too little room below',
+    text: 'The tap must run {needed:length} past the far face to finish the thread[, and there is {have:length}]. Pack the part up or turn to a shorter chamfer.',
+  },
+  'weak-when-stripped': {
+    level: 'amber',
+    title: 'The thread may strip before the screw breaks',
+    text: 'For the screw to give way first it wants {needed:length} of full thread[; there is {have:length}]. This compares strengths of metal only; it is no load rating. Ask the designer.',
+  },
+  'harden-after': {
+    level: 'stop',
+    title: 'Too hard to tap',
+    text: 'Tap it before it is hardened and allow for the growth, or mill the thread with a solid-carbide cutter.',
+  },
+  'taper-pipe': {
+    level: 'stop',
+    title: 'Taper pipe thread',
+    text: 'It is gauged by how far the gauge goes in, not by two limits. The size of the drill and the depth come from its own standard, and a joint that holds pressure is not for this page to approve.',
+  },
+  'limits-computed': {
+    level: 'note',
+    title: 'Limits computed',
+    text: 'This size is not in the table of its standard. The limits come from the standard’s formulas: check them before you order a gauge.',
+  },
+  'part-may-spin': {
+    level: 'amber',
+    title: 'The part can spin',
+    text: 'Up to {torque:torque} tries to turn the part. Clamp it or set it against a stop; never hold it by hand.',
+  },
+};

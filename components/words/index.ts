@@ -1,0 +1,28 @@
+/** Everything the pages say in words. One language lives in `en/`; this is how the rest asks for it. */
+
+export { answerSentence, becauseSentence, bestTap, type Part } from './answer';
+export {
+  assumptionText,
+  noteText,
+  problemText,
+  reasonText,
+  remedyText,
+  warningText,
+  type Level,
+} from './codes';
+export * from './format';
+export {
+  chamferText,
+  driveHint,
+  driveName,
+  fluidText,
+  handName,
+  materialGroups,
+  materialName,
+  materialShort,
+  styleBefore,
+  styleName,
+  tapName,
+} from './names';
+export { sourceKind, sourceMark } from './sources';
+export { gaugeText, readingText } from './thread';

@@ -1,0 +1,40 @@
+/** How a number named in a template is shown: the word after its colon. */
+
+import * as format from './format';
+import type { Unit } from './format';
+
+const count =
+  (one: string, many: string) =>
+  (value: number): string => {
+    const text = format.decimals(value, 1);
+    return `${text} ${text === '1' ? one : many}`;
+  };
+
+const KINDS = {
+  number: (value: number) => format.decimals(value, 2),
+  whole: (value: number) => format.decimals(value, 0),
+  length: format.length,
+  limit: format.limitLength,
+  torque: format.torque,
+  force: format.force,
+  percent: (value: number) => format.percent(value),
+  threadPercent: (value: number) => format.threadPercent(value),
+  rpm: (value: number) => format.rpm(value),
+  threads: count('thread', 'threads'),
+  pitches: count('pitch', 'pitches'),
+  diameters: (value: number) => `${format.decimals(value, 2)} × diameter`,
+  times: (value: number) => `${format.decimals(value, 2)} times`,
+  degrees: (value: number) => `${format.decimals(value, 0)}°`,
+  speed: (value: number) => `${format.decimals(value, 1)} m/min`,
+  strength: (value: number) => `${format.decimals(value, 0)} N/mm²`,
+} as const satisfies Record<string, (value: number, unit: Unit) => string>;
+
+export type Kind = keyof typeof KINDS;
+
+/** Every kind a template may ask for. */
+export const KIND_NAMES = Object.keys(KINDS) as Kind[];
+
+/** The number in its kind; a kind that does not exist shows the bare number. */
+export function show(value: number, kind: Kind, unit: Unit): string {
+  return (KINDS[kind] ?? KINDS.number)(value, unit);
+}
