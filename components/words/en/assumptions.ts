@@ -15,11 +15,11 @@ export const ASSUMPTIONS: Record<string, string> = {
   'chips-may-fall': 'Chips may fall out below',
   'blind-limit-none': 'The hole may be as deep as the thread needs',
   'class-assumed': 'Tolerance class the usual one: none was given',
-  'coarse-assumed': 'Coarse pitch: none was given',
   'screw-grade': 'Screw of {tensile:strength} tensile strength',
   'torque-band': 'Torque within {low:number} to {high:number} times what is shown',
   'worn-factor': 'A worn tap takes {factor:number} times the torque of a sharp one',
   'scaled-to-shop': 'Torque scaled by {factor:number} to what you measured',
+  'minor-limit-borrowed': 'Upper limit of the minor diameter borrowed from the plain profile',
   'fluid-oil': 'Good tapping oil; dry is harder',
   'offset-on-point': 'Tool length set on the tip of the external centre',
 };

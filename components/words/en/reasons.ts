@@ -7,10 +7,11 @@ export const REASONS: Record<string, string> = {
   'chips-stay': 'It leaves the chips lying in its flutes.',
   'no-chips': 'It makes no chips: the metal is pressed aside, not cut away.',
   'suits-short-chips': 'This metal chips short, and short chips can lie in straight flutes.',
-  'chips-right-way': 'That is the way this hole wants them to go.',
   'chips-wrong-way': 'That is not the way this hole wants them to go.',
   'chips-ahead-no-room':
     'It would pack its chips against the floor. They want {needed:length} of free hole below the tap[; there is {have:length}].',
+  'chips-ahead-fit':
+    'It drives the chips ahead, and there is room: they want {needed:length} of free hole below the tap[; there is {have:length}].',
   'chips-must-not-fall': 'It would push its chips out below, where they must not fall.',
 
   // Reach.
@@ -36,7 +37,6 @@ export const REASONS: Record<string, string> = {
   'form-first-no-chips': 'No chips may fall here, and a form tap makes none.',
 
   // Strength and drive.
-  'stiff-straight': 'Straight flutes make it stiff and cheap.',
   'low-helix':
     'Choose a low helix, about 10–15°: in this metal a steep one is too weak at the edge.',
   'weaker-core': 'Its core is weaker than that of the other cut taps.',
@@ -47,13 +47,14 @@ export const REASONS: Record<string, string> = {
   'not-stocked-usually': 'Few shops keep it in the drawer.',
   'mill-limits':
     'A thread mill reaches nearly to the floor and needs little torque, but takes longer and a helical move; plan it by its maker’s table.',
+  'mill-needs-cnc': 'It needs a machine that moves in a helix under control.',
   rubs: 'Each tooth takes only {chip:length}, so thin that it rubs instead of cutting.',
 
   // What would make it work.
+  'no-drill-inside': 'No stocked drill leaves the hole it wants.',
   'fits-if-deeper': 'It fits if the hole may go {by:length} deeper[, to {to:length}].',
   'fits-if-shorter-thread': 'It fits if {to:length} of full thread is enough.',
   'fits-if-room-below': 'It fits with {by:length} more room below the part.',
   'fits-if-spindle': 'It works on a spindle that gives {torque:torque}.',
   'fits-if-chips-may-fall': 'It works if chips may fall out below.',
-  'fits-if-softer': 'It works in softer metal: tap before hardening.',
 };

@@ -29,10 +29,6 @@ export const REMEDIES: Record<string, { title: string; text: string }> = {
     title: 'Move to a bigger spindle',
     text: 'Find a machine that gives {torque:torque} at tapping speed.',
   },
-  'finer-pitch': {
-    title: 'Ask for a finer pitch',
-    text: 'A finer thread takes less torque and less room at the bottom. It needs its own screw, and it strips no later.',
-  },
   'form-tap-instead': {
     title: 'Form it instead',
     text: 'A form tap has no flutes and is far stronger[: {share:percent} of its breaking torque when worn]. It needs its own drill.',
@@ -53,10 +49,6 @@ export const REMEDIES: Record<string, { title: string; text: string }> = {
     title: 'Make room below',
     text: 'Raise the part by {by:length}, or clear what stands under the hole.',
   },
-  'shorter-chamfer': {
-    title: 'Take a shorter chamfer',
-    text: 'It needs less depth. Each tooth is loaded more and wears sooner.',
-  },
   'tap-before-hardening': {
     title: 'Tap before hardening',
     text: 'Cut the thread soft, allow for growth, and chase it after.',
@@ -65,12 +57,16 @@ export const REMEDIES: Record<string, { title: string; text: string }> = {
     title: 'Catch the chips',
     text: 'Plug the far side or draw the chips off with a vacuum, and inspect the gallery before it is closed.',
   },
+  'longer-engagement': {
+    title: 'More full thread',
+    text: 'For the screw to break before the thread strips, ask for {needed:length} of full thread[; this gives {have:length}].',
+  },
+  'softer-screw-or-insert': {
+    title: 'Weaker screw, or an insert',
+    text: 'Beyond a certain depth more thread adds nothing. Ask whether a lower grade of screw will do, or an insert.',
+  },
   'extruded-or-insert': {
     title: 'Get more thread',
     text: 'A drawn-out (extruded) rim, a weld or clinch nut, or an insert gives more threads than the sheet is thick. The designer must agree.',
-  },
-  'ask-designer-strength': {
-    title: 'Ask how strong it must be',
-    text: 'For the screw to break first it would want {needed:length} of full thread[; this gives {have:length}]. Ask for the grade of screw and the load.',
   },
 };

@@ -26,11 +26,6 @@ export const WARNINGS: Record<string, WarningWords> = {
     title: 'Too much for the spindle',
     text: 'A worn tap needs {worn:torque}[; the spindle gives {spindle:torque}]. Torque is the limit here, not power, and turning slower or faster does not lower it.',
   },
-  'no-spindle-torque-known': {
-    level: 'note',
-    title: 'Spindle not judged',
-    text: 'No spindle torque was given. Find it in the machine’s manual, at this speed, and compare it with the worn torque[, {worn:torque}].',
-  },
   'chips-ahead-no-room': {
     level: 'stop',
     title: 'Chips would jam against the floor',
@@ -114,14 +109,14 @@ export const WARNINGS: Record<string, WarningWords> = {
     title: 'Taper pipe thread',
     text: 'It is gauged by how far the gauge goes in, not by two limits. The size of the drill and the depth come from its own standard, and a joint that holds pressure is not for this page to approve.',
   },
+  'minor-limit-unknown': {
+    level: 'amber',
+    title: 'Largest minor diameter not known',
+    text: 'For this profile the upper limit of the minor diameter is not known with confidence. Take it from the drawing or the standard before you choose a drill.',
+  },
   'limits-computed': {
     level: 'note',
     title: 'Limits computed',
     text: 'This size is not in the table of its standard. The limits come from the standard’s formulas: check them before you order a gauge.',
-  },
-  'part-may-spin': {
-    level: 'amber',
-    title: 'The part can spin',
-    text: 'Up to {torque:torque} tries to turn the part. Clamp it or set it against a stop; never hold it by hand.',
   },
 };
