@@ -22,6 +22,7 @@ const REJECTING = [
   'chips-must-not-fall',
   'not-formable',
   'hand-mismatch',
+  'no-drill-inside',
 ] as const;
 
 /** In the order they matter when taps fail for one of them alone. */

@@ -16,7 +16,12 @@ import { fill, readable } from './template';
 
 export type { Level } from './en/warnings';
 
-function sentence(table: Record<string, string>, code: string, values: object, unit: Unit): string {
+function sentence(
+  table: Record<string, string | undefined>,
+  code: string,
+  values: object,
+  unit: Unit,
+): string {
   const template = table[code];
   return template === undefined
     ? readable(code)
@@ -45,14 +50,16 @@ export function assumptionText(assumption: Assumption, unit: Unit): string {
 
 /** A warning's title, what to do about it, how loud, and the lesson that explains it. */
 export function warningText(warning: Warning, unit: Unit): WarningWords {
-  const words = WARNINGS[warning.code];
+  const words = (WARNINGS as Record<string, WarningWords | undefined>)[warning.code];
   if (!words) return { title: readable(warning.code), text: '', level: 'amber' };
   return { ...words, text: fill(words.text, warning.numbers, unit) };
 }
 
 /** A change that would help: its name and what to ask for. */
 export function remedyText(remedy: Remedy, unit: Unit): { title: string; text: string } {
-  const words = REMEDIES[remedy.code];
+  const words = (REMEDIES as Record<string, (typeof REMEDIES)[Remedy['code']] | undefined>)[
+    remedy.code
+  ];
   if (!words) return { title: readable(remedy.code), text: '' };
   return { title: words.title, text: fill(words.text, remedy.numbers, unit) };
 }

@@ -23,12 +23,13 @@ export function decimals(value: number, most: number, least = 0): string {
   return value < 0 && Number(text) !== 0 ? MINUS + text : text;
 }
 
-/** A number to so many significant figures, in plain digits: 0.11, 7.7, 144 → 140. */
+/** A number to so many significant figures, in plain digits: 0.11, 4.0, 144 → 140. */
 export function significant(value: number, figures: number): string {
   if (value === 0) return '0';
   const exponent = Math.floor(Math.log10(Math.abs(Number(value.toPrecision(figures)))));
   const step = 10 ** (exponent - figures + 1);
-  return decimals(Math.round(value / step) * step, Math.max(0, figures - 1 - exponent), 0);
+  const places = Math.max(0, figures - 1 - exponent);
+  return decimals(Math.round(value / step) * step, places, places);
 }
 
 /** A depth or length without its unit: mm to 2 decimals, inches to 3. */

@@ -1,6 +1,8 @@
 /** What was taken for granted, in words short enough for a card. English. */
 
-export const ASSUMPTIONS: Record<string, string> = {
+import type { AssumptionCode } from '../../../core/plan/codes';
+
+export const ASSUMPTIONS: Record<AssumptionCode, string> = {
   'full-thread-default': 'Full thread 1.5 diameters, {depth:length}: none was given',
   'drive-default': 'Synchronous spindle',
   'drill-point-default': '118° drill point',

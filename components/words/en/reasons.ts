@@ -1,6 +1,8 @@
 /** Why a tap is first, works, or will not do. English. */
 
-export const REASONS: Record<string, string> = {
+import type { ReasonCode } from '../../../core/plan/codes';
+
+export const REASONS: Record<ReasonCode, string> = {
   // Where the chips go.
   'chips-go-ahead': 'It drives the chips ahead of it.',
   'chips-come-back': 'It draws the chips back up the hole and out at the mouth.',
@@ -17,23 +19,26 @@ export const REASONS: Record<string, string> = {
   // Reach.
   reaches: 'It reaches[, and leaves {room:pitches} of room below the full thread].',
   'does-not-reach':
-    'It does not reach: the hole would have to be {needed:length} deep to the shoulder, {short:length} more than the drawing allows. The most full thread it can give is {obtainable:length}.',
+    'It does not reach: it would need {needed:length} to the shoulder, {short:length} more than the drawing allows. The most full thread it can give is {obtainable:length}.',
   'below-clearance':
     'It cannot run through: it wants {needed:length} free below the part[; there is {have:length}].',
-  'chamfer-usual-blind': 'Its chamfer is the usual one for a blind hole.',
-  'chamfer-usual-through': 'Its chamfer is the usual one for a through hole.',
+  'chamfer-usual-blind':
+    'A chamfer of {min:number}–{max:number} threads is the usual one for a blind hole: long enough to last, short enough to fit.',
+  'chamfer-usual-through':
+    'A chamfer of {min:number}–{max:number} threads is the usual one for a through hole: it starts easily and lasts.',
   'chamfer-shorter-than-wanted':
-    'Its chamfer is shorter than this hole needs, so that fewer teeth share the cut and each wears sooner.',
+    'Only {min:number}–{max:number} threads of chamfer share the cut: each tooth is loaded more and wears sooner than it must here.',
   'chamfer-longer-than-wanted':
-    'Its chamfer is longer than this hole wants: more depth for no gain.',
+    'Its chamfer of {min:number}–{max:number} threads is longer than the usual one here: more depth to drill and to tap.',
   'thin-work-never-fully-engaged':
-    'The work is thinner than the chamfer is long, so that the teeth never all cut at once and the torque stays below its full value.',
+    'The work is only {pitches:pitches} thick, less than the chamfer is long: its teeth never all cut at once, and the torque stays below its full value.',
 
   // Forming.
   'not-formable': 'This metal cannot be pressed into a thread: it cracks or crumbles.',
   'form-marginal':
     'This metal is near the limit of what a form tap can press; try it in scrap first.',
-  'form-hole': 'It wants its own hole, {diameter:length}, held close.',
+  'form-hole':
+    'It wants its own hole, {diameter:length}[, for {percent:threadPercent} on the form-tap scale], held close.',
   'form-first-no-chips': 'No chips may fall here, and a form tap makes none.',
 
   // Strength and drive.
@@ -46,9 +51,9 @@ export const REASONS: Record<string, string> = {
   'hand-mismatch': 'It cuts the other hand.',
   'not-stocked-usually': 'Few shops keep it in the drawer.',
   'mill-limits':
-    'A thread mill reaches nearly to the floor and needs little torque, but takes longer and a helical move; plan it by its maker’s table.',
+    'A thread mill reaches nearly to the floor[: {fullThread:length} of full thread]. It needs little torque, takes longer, and is planned by its maker’s table.',
   'mill-needs-cnc': 'It needs a machine that moves in a helix under control.',
-  rubs: 'Each tooth takes only {chip:length}, so thin that it rubs instead of cutting.',
+  rubs: 'Each tooth takes only {chip:limit}: so thin that it rubs and hardens the wall instead of cutting.',
 
   // What would make it work.
   'no-drill-inside': 'No stocked drill leaves the hole it wants.',

@@ -1,6 +1,8 @@
 /** What could be changed when a hole cannot be tapped as drawn, or only badly. English. */
 
-export const REMEDIES: Record<string, { title: string; text: string }> = {
+import type { RemedyCode } from '../../../core/plan/codes';
+
+export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   'deeper-hole': {
     title: 'Drill deeper',
     text: 'Ask for {to:length} to the shoulder[, {by:length} more than drawn].',

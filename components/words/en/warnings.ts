@@ -1,5 +1,7 @@
 /** Warnings beside an answer: a title, what to do, how loud. English. */
 
+import type { WarningCode } from '../../../core/plan/codes';
+
 export type Level = 'note' | 'amber' | 'stop';
 
 export interface WarningWords {
@@ -10,7 +12,7 @@ export interface WarningWords {
   lesson?: string;
 }
 
-export const WARNINGS: Record<string, WarningWords> = {
+export const WARNINGS: Record<WarningCode, WarningWords> = {
   'tap-share-high': {
     level: 'amber',
     title: 'Hard on the tap',
