@@ -1,0 +1,36 @@
+import { defineConfig } from '@playwright/test';
+import { findBrowser, FLAGS } from './browser.mjs';
+
+// Worker processes read this file again: the first reading leaves its find where they see it.
+process.env['CHROME_PATH'] = process.env['TESTS_BROWSER'] ?? (await findBrowser()).path;
+process.env['TESTS_BROWSER'] = process.env['CHROME_PATH'];
+
+const port = Number(process.env['TESTS_PORT'] ?? 4410);
+
+/** Browser tests run against the built site: only a build carries the content security policy. */
+export default defineConfig({
+  testDir: './site',
+  testMatch: '**/*.spec.ts',
+  outputDir: './output/browser',
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env['CI']),
+  retries: 0,
+  workers: 2,
+  timeout: 30_000,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://localhost:${port}`,
+    browserName: 'chromium',
+    launchOptions: { executablePath: process.env['CHROME_PATH'], args: FLAGS },
+    viewport: { width: 1366, height: 768 },
+    screenshot: 'only-on-failure',
+    locale: 'en-GB',
+  },
+  webServer: {
+    command: 'node test/tools/serve.ts',
+    cwd: '..',
+    url: `http://localhost:${port}/`,
+    env: { PORT: String(port) },
+    reuseExistingServer: false,
+  },
+});
