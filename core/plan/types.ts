@@ -1,12 +1,14 @@
 /** The question a setter asks of one hole, and the whole of the answer. */
 
 import type { Chamfer, ChamferClass } from '../chamfer/chamfer';
+import type { ChipCourse } from '../chips/direction';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
 import type { ThreadLimits } from '../limits/limits';
 import type { MaterialId } from '../material/material';
 import type { SourceId } from '../sources';
 import type { TapProcess, TapStyle } from '../tap/tap';
 import type { Hand, Thread } from '../thread/thread';
+import type { AssumptionCode, ReasonCode, RemedyCode, WarningCode } from './codes';
 
 export type SpindleDrive = 'synchronous' | 'floating' | 'reversing-head' | 'hand';
 
@@ -46,19 +48,17 @@ export interface HoleRequest {
   measured?: { torque: number; style: TapStyle; chamfer: ChamferClass; worn?: boolean };
 }
 
-/** A statement the words file turns into a sentence. */
-export interface Coded {
-  code: string;
+/** A statement that the words file turns into a sentence: its code, its numbers, where it comes from. */
+export interface Coded<Code extends string = string> {
+  code: Code;
   numbers: Record<string, number>;
   source: SourceId;
 }
 
-export type Reason = Coded;
-export type Warning = Coded;
-export type Assumption = Coded;
-export type Remedy = Coded;
-
-export type ChipCourse = 'ahead' | 'back' | 'stays' | 'none';
+export type Reason = Coded<ReasonCode>;
+export type Warning = Coded<WarningCode>;
+export type Assumption = Coded<AssumptionCode>;
+export type Remedy = Coded<RemedyCode>;
 
 export interface TapChoice {
   process: TapProcess;
@@ -78,9 +78,9 @@ export interface TapChoice {
     roomInPitches: number;
     nominal: { shoulder: number; tip: number; fullThread: number };
   };
-  /** N·m, sharp tap. */
+  /** N·m, sharp tap; all 0 for a thread mill, whose forces are not planned here. */
   torque: { low: number; expected: number; high: number };
-  /** N, heaviest tooth, middle of the class. */
+  /** N, heaviest tooth, middle of the class; 0 where no chamfer tooth cuts (form tap, thread mill). */
   toothLoad: number;
   /** Torque as a share of the torque that breaks the tap. */
   tapShare: { sharp: number; worn: number };

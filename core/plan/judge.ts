@@ -1,0 +1,236 @@
+/**
+ * Says yes or no to a candidate, and why; a "no" says what would make it a "yes".
+ * Rules of the trade (`common-practice`) on numbers of the mechanics.
+ */
+
+import { middleThreads } from '../chamfer/classes';
+import { lengthForChips } from '../chips/room';
+import { formPercent } from '../drill/percent';
+import { grooveGeometry, THINNEST_CHIP, toothGeometry } from '../load/torque';
+import { STYLES } from '../tap/styles';
+import type { SourceId } from '../sources';
+import type { Candidate } from './candidates';
+import type { ReasonCode } from './codes';
+import type { Job } from './job';
+import type { Reason } from './types';
+
+export interface Judged extends Candidate {
+  fits: boolean;
+  reasons: Reason[];
+}
+
+export function reason(
+  code: ReasonCode,
+  numbers: Record<string, number> = {},
+  source: SourceId = 'common-practice',
+): Reason {
+  return { code, numbers, source };
+}
+
+/** Which way this hole wants its chip to go. Source: `common-practice`. */
+export function wantedCourse(job: Job): 'ahead' | 'back' | 'stays' {
+  const { hole } = job.request;
+  if (hole.kind === 'blind') return job.shortChips ? 'stays' : 'back';
+  if (hole.chipsMayFall === false) return 'back';
+  if (job.shortChips) return 'stays';
+  return aheadHasAir(job) ? 'ahead' : 'back';
+}
+
+/** Something so close below that a long enough chamfer cannot pass leaves no air for chips either. */
+function aheadHasAir(job: Job): boolean {
+  const { hole } = job.request;
+  if (hole.kind === 'blind' || hole.clearBelow === undefined) return true;
+  const plugExit = ((job.system === 'inch' ? 5 : 5.5) + 1) * job.pitch + job.centre;
+  return job.fullThread < hole.thickness || hole.clearBelow >= plugExit - 1e-9;
+}
+
+function reachProblems(job: Job, candidate: Candidate): Reason[] {
+  if (candidate.short === 0) return [];
+  if (job.request.hole.kind === 'through') {
+    const have = candidate.beyond - candidate.short;
+    return [
+      reason('below-clearance', { needed: candidate.beyond, have }, 'derived'),
+      reason('fits-if-room-below', { by: candidate.short, to: candidate.beyond }, 'derived'),
+    ];
+  }
+  const { needed, short, depth } = candidate;
+  const obtainable = depth.fullThread;
+  const found = [
+    reason('does-not-reach', { needed, short, have: needed - short, obtainable }, 'derived'),
+    reason('fits-if-deeper', { by: short, to: needed }, 'derived'),
+  ];
+  if (obtainable >= job.pitch) {
+    found.push(reason('fits-if-shorter-thread', { to: obtainable }, 'derived'));
+  }
+  return found;
+}
+
+function chipProblems(job: Job, candidate: Candidate): Reason[] {
+  const { hole } = job.request;
+  if (candidate.goes !== 'ahead') return [];
+  if (hole.kind === 'through') {
+    if (hole.chipsMayFall !== false) return [];
+    return [reason('chips-must-not-fall'), reason('fits-if-chips-may-fall')];
+  }
+  if (candidate.chips.fits === true) return [];
+  const needed = candidate.chips.neededRoom;
+  const have = candidate.chipRoom;
+  return [
+    reason('chips-ahead-no-room', { needed, have }, 'chip-bulking'),
+    reason(
+      'fits-if-deeper',
+      {
+        by: needed - have + candidate.short,
+        to: job.fullThread + candidate.chamfer.threads.max * job.pitch + job.centre + needed,
+      },
+      'chip-bulking',
+    ),
+  ];
+}
+
+function processProblems(job: Job, candidate: Candidate): Reason[] {
+  const { process } = STYLES[candidate.style];
+  const found: Reason[] = [];
+  if (process === 'mill') {
+    const { drive } = job.spindle;
+    return drive === 'synchronous' ? [] : [reason('mill-needs-cnc')];
+  }
+  if (!job.material.speed) found.push(reason('too-hard'));
+  if (process === 'form') {
+    if (job.material.forming === 'no') found.push(reason('not-formable'));
+    else if (!candidate.drill) found.push(reason('no-drill-inside', {}, 'from-memory'));
+  }
+  return found;
+}
+
+function spindleProblems(job: Job, candidate: Candidate): Reason[] {
+  const { torque, drive } = job.spindle;
+  if (torque === undefined || drive === 'hand' || candidate.worn <= torque) return [];
+  return [
+    reason(
+      'spindle-over',
+      { worn: candidate.worn, sharp: candidate.torque.expected, spindle: torque },
+      'tap-chip-model',
+    ),
+    reason('fits-if-spindle', { torque: candidate.worn }, 'tap-chip-model'),
+  ];
+}
+
+const COURSE_REASON = {
+  ahead: 'chips-go-ahead',
+  back: 'chips-come-back',
+  stays: 'chips-stay',
+  none: 'no-chips',
+} as const;
+
+function chipMerits(job: Job, candidate: Candidate): Reason[] {
+  if (STYLES[candidate.style].process === 'mill') return [];
+  const found = [reason(COURSE_REASON[candidate.goes])];
+  if (candidate.goes === 'stays' && job.shortChips) found.push(reason('suits-short-chips'));
+  const wanted = wantedCourse(job);
+  if (candidate.goes !== 'none' && candidate.goes !== wanted) found.push(reason('chips-wrong-way'));
+  if (candidate.goes === 'ahead' && job.request.hole.kind === 'blind') {
+    const { neededRoom } = candidate.chips;
+    found.push(
+      reason('chips-ahead-fit', { needed: neededRoom, have: candidate.chipRoom }, 'chip-bulking'),
+    );
+  }
+  return found;
+}
+
+function chamferMerits(job: Job, candidate: Candidate): Reason[] {
+  const { kind } = job.request.hole;
+  const usual = kind === 'blind' ? 'semi-bottoming' : 'plug';
+  const name = candidate.chamfer.class;
+  const { min, max } = candidate.chamfer.threads;
+  const threads = { min, max };
+  if (name === usual) {
+    return [reason(kind === 'blind' ? 'chamfer-usual-blind' : 'chamfer-usual-through', threads)];
+  }
+  const longer = name === 'taper' || (kind === 'blind' && name === 'plug');
+  return [reason(longer ? 'chamfer-longer-than-wanted' : 'chamfer-shorter-than-wanted', threads)];
+}
+
+function styleMerits(job: Job, candidate: Candidate): Reason[] {
+  const found: Reason[] = [];
+  const { style, chamfer } = candidate;
+  const { material } = job;
+  if (style === 'spiral-flute') {
+    if (material.id === 'steel-alloy-30hrc' || material.id === 'steel-40hrc')
+      found.push(reason('low-helix'));
+    else if (job.request.hole.kind === 'through') found.push(reason('weaker-core'));
+  }
+  if (style === 'spiral-point' && chamfer.class !== 'plug')
+    found.push(reason('not-stocked-usually'));
+  const { hole } = job.request;
+  if (hole.kind === 'through' && hole.thickness < middleThreads(chamfer) * job.pitch) {
+    found.push(
+      reason(
+        'thin-work-never-fully-engaged',
+        { pitches: hole.thickness / job.pitch },
+        'tap-chip-model',
+      ),
+    );
+  }
+  const groove = { major: job.major, pitch: job.pitch, hole: job.cutHole };
+  const { chip } = toothGeometry(groove, middleThreads(chamfer), job.flutes);
+  if (material.workHardens && chip < 2 * THINNEST_CHIP) {
+    found.push(reason('rubs', { chip }, 'tap-chip-model'));
+  }
+  return found;
+}
+
+function formMerits(job: Job, candidate: Candidate): Reason[] {
+  if (!candidate.drill) return [];
+  const { diameter } = candidate.drill;
+  const percent = formPercent(job.major, job.pitch, diameter);
+  const found = [reason('form-hole', { diameter, percent }, 'from-memory')];
+  const { forming } = job.material;
+  if (forming !== 'yes') found.push(reason('form-marginal'));
+  const { hole } = job.request;
+  if (hole.kind === 'through' && hole.chipsMayFall === false)
+    found.push(reason('form-first-no-chips'));
+  return found;
+}
+
+function merits(job: Job, candidate: Candidate): Reason[] {
+  const { process } = STYLES[candidate.style];
+  if (process === 'mill') {
+    return [reason('mill-limits', { fullThread: candidate.depth.fullThread })];
+  }
+  const found = chipMerits(job, candidate);
+  if (job.request.hole.kind === 'blind') {
+    found.push(
+      reason(
+        'reaches',
+        { room: candidate.depth.roomInPitches, needed: candidate.needed },
+        'derived',
+      ),
+    );
+  }
+  found.push(...chamferMerits(job, candidate));
+  found.push(...(process === 'cut' ? styleMerits(job, candidate) : formMerits(job, candidate)));
+  if (candidate.share.worn > 1) {
+    found.push(reason('tap-will-break', { worn: candidate.share.worn }, 'tap-chip-model'));
+  }
+  return found;
+}
+
+/** Judges one candidate. Sources: common practice, on the mechanics' numbers. */
+export function judge(job: Job, candidate: Candidate): Judged {
+  const problems = [
+    ...processProblems(job, candidate),
+    ...chipProblems(job, candidate),
+    ...reachProblems(job, candidate),
+    ...(STYLES[candidate.style].process === 'mill' ? [] : spindleProblems(job, candidate)),
+  ];
+  const fits = problems.length === 0;
+  return { ...candidate, fits, reasons: fits ? merits(job, candidate) : problems };
+}
+
+/** Metal removed over the asked thread, mm³, and the room its chips would want below the tap, mm. */
+export function chipBudget(job: Job): { solid: number; length: number } {
+  const groove = { major: job.major, pitch: job.pitch, hole: job.cutHole };
+  const solid = grooveGeometry(groove).volumePerDepth * job.fullThread;
+  return { solid, length: lengthForChips(solid, job.material.chips, job.cutHole, job.pointAngle) };
+}

@@ -1,0 +1,172 @@
+/** What would make the hole possible, or safer; cheapest first. Common practice on derived numbers. */
+
+import { FORM_F } from '../chamfer/classes';
+import { HAND_FINISH_CLEARANCE, obtainableThread } from '../hole/depth';
+import type { SourceId } from '../sources';
+import { STYLES } from '../tap/styles';
+import { shoulderLimit } from './candidates';
+import type { RemedyCode } from './codes';
+import type { Job } from './job';
+import { wantedCourse, type Judged } from './judge';
+import type { StripCheck } from './strength';
+import type { Remedy } from './types';
+
+function remedy(
+  code: RemedyCode,
+  numbers: Record<string, number> = {},
+  source: SourceId = 'common-practice',
+): Remedy {
+  return { code, numbers, source };
+}
+
+/** The tap this hole would get if nothing stood in its way: right course, usual chamfer. */
+function wishedTap(job: Job, taps: Judged[]): Judged | undefined {
+  const usual = job.request.hole.kind === 'blind' ? 'semi-bottoming' : 'plug';
+  const wanted = wantedCourse(job);
+  return taps.find((tap) => tap.goes === wanted && tap.chamfer.class === usual);
+}
+
+function handFinish(job: Job): Remedy[] {
+  const shoulder = shoulderLimit(job, job.cutHole);
+  const at = (chamferThreads: number) =>
+    Math.min(
+      job.fullThread,
+      obtainableThread(shoulder, {
+        pitch: job.pitch,
+        chamferThreads,
+        centre: 0,
+        clearance: HAND_FINISH_CLEARANCE,
+      }),
+    );
+  const to = at(FORM_F.threads.max);
+  return to > 0
+    ? [remedy('finish-by-hand', { to, toNominal: at(FORM_F.threads.min) }, 'common-practice')]
+    : [];
+}
+
+function shorterThread(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
+  const wanted = wantedCourse(job);
+  const shortest = taps
+    .filter((tap) => tap.goes === wanted)
+    .reduce<Judged | undefined>(
+      (best, tap) => (!best || tap.depth.fullThread > best.depth.fullThread ? tap : best),
+      undefined,
+    );
+  if (!shortest || shortest.depth.fullThread < job.pitch) return [];
+  const to = shortest.depth.fullThread;
+  const { min, max } = shortest.chamfer.threads;
+  const ratio: Record<string, number> = strip ? { strength: to / strip.matching } : {};
+  return [remedy('shorter-thread', { to, threadsMin: min, threadsMax: max, ...ratio }, 'derived')];
+}
+
+function blindRemedies(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
+  const wished = wishedTap(job, taps);
+  if (!wished || wished.short === 0) return [];
+  const mill = taps.find((tap) => tap.style === 'thread-mill');
+  const { point, shoulder } = wished.depth;
+  const found = [
+    remedy(
+      'deeper-hole',
+      { to: wished.needed, by: wished.short, toPoint: wished.needed + point - shoulder },
+      'derived',
+    ),
+    ...shorterThread(job, taps, strip),
+    ...handFinish(job),
+  ];
+  if (mill) {
+    const { fullThread, nominal } = mill.depth;
+    found.push(remedy('thread-mill', { to: fullThread, toNominal: nominal.fullThread }));
+  }
+  found.push(remedy('relief-groove'), remedy('through-hole'));
+  return found;
+}
+
+function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
+  const { hole } = job.request;
+  const found: Remedy[] = [];
+  if (hole.kind !== 'through') return found;
+  const plug = taps.find((tap) => tap.goes === wantedCourse(job) && tap.chamfer.class === 'plug');
+  const shortest = taps.reduce<Judged | undefined>(
+    (best, tap) => (tap.short > 0 && (!best || tap.short < best.short) ? tap : best),
+    undefined,
+  );
+  const anyFits = taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill');
+  if (plug && plug.short > 0) {
+    found.push(remedy('more-room-below', { by: plug.short, to: plug.beyond }, 'derived'));
+  }
+  if (!anyFits && shortest) {
+    found.push(
+      remedy(
+        'shorter-thread',
+        {
+          to: shortest.depth.fullThread,
+          threadsMin: shortest.chamfer.threads.min,
+          threadsMax: shortest.chamfer.threads.max,
+        },
+        'derived',
+      ),
+    );
+  }
+  if (hole.chipsMayFall === false) found.push(remedy('plug-or-vacuum-chips'));
+  return found;
+}
+
+function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
+  const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
+  const tooStrong = cut.filter((tap) => tap.reasons.some((each) => each.code === 'spindle-over'));
+  const found: Remedy[] = [];
+  if (
+    tooStrong.length > 0 &&
+    !taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill')
+  ) {
+    const least = Math.min(...tooStrong.map((tap) => tap.worn));
+    const most = Math.max(...tooStrong.map((tap) => tap.worn));
+    found.push(
+      remedy('bigger-spindle', { torque: least, most }, 'tap-chip-model'),
+      remedy('thread-mill'),
+    );
+  }
+  const first = taps[0];
+  if (first?.fits && first.share.worn > 1 / 2 && STYLES[first.style].process === 'cut') {
+    const form = taps.find((tap) => tap.style === 'form' && tap.fits);
+    if (job.drill && job.window.max - job.drill.likely > 0.02 * job.pitch) {
+      found.push(remedy('larger-hole', { diameter: job.window.max }, 'derived'));
+    }
+    if (form && form.share.worn < first.share.worn) {
+      found.push(remedy('form-tap-instead', { share: form.share.worn }, 'tap-chip-model'));
+    }
+    found.push(remedy('change-tap-early', { worn: first.share.worn }));
+  }
+  return found;
+}
+
+function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
+  if (!strip || job.fullThread >= strip.wanted - 1e-9) return [];
+  const numbers = { to: strip.wanted, matching: strip.matching };
+  const sheet = job.request.hole.kind === 'through' && job.request.hole.thickness < strip.wanted;
+  return sheet
+    ? [remedy('extruded-or-insert', numbers, 'fed-std-h28')]
+    : [
+        remedy('longer-engagement', numbers, 'fed-std-h28'),
+        remedy('softer-screw-or-insert', numbers, 'fed-std-h28'),
+      ];
+}
+
+/** Remedies for a plan, cheapest first, each once. Lengths mm, torque N·m. Sources: on each. */
+export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
+  const found: Remedy[] = [];
+  if (!job.material.speed) found.push(remedy('tap-before-hardening'), remedy('thread-mill'));
+  if (!job.drill) {
+    found.push(remedy('bore-or-ream', { min: job.window.min, max: job.window.max }, 'derived'));
+  }
+  if (!taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill')) {
+    found.push(...blindRemedies(job, taps, strip));
+  }
+  found.push(
+    ...throughRemedies(job, taps),
+    ...forceRemedies(job, taps),
+    ...strengthRemedies(job, strip),
+  );
+  const seen = new Set<string>();
+  return found.filter(({ code }) => !seen.has(code) && seen.add(code));
+}

@@ -1,0 +1,130 @@
+/** What to watch in this hole. Warnings never hide an answer; they stand beside it. */
+
+import { middleThreads } from '../chamfer/classes';
+import type { SourceId } from '../sources';
+import { STYLES } from '../tap/styles';
+import type { WarningCode } from './codes';
+import type { Job } from './job';
+import type { Judged } from './judge';
+import type { StripCheck } from './strength';
+import type { Warning } from './types';
+
+/** Share of the breaking torque above which a sharp, and a worn, tap is watched. Common practice. */
+export const SHARE_WATCH = { sharp: 1 / 3, worn: 1 / 2 } as const;
+
+/** Share of the spindle's torque that a worn tap may take before it is said. Common practice. */
+export const SPINDLE_WATCH = 0.9;
+
+function warn(
+  code: WarningCode,
+  numbers: Record<string, number> = {},
+  source: SourceId = 'common-practice',
+): Warning {
+  return { code, numbers, source };
+}
+
+/** The tap to speak of: the best, or where nothing fits the cut tap that comes first. */
+export function spokenTap(taps: Judged[]): Judged | undefined {
+  const first = taps[0];
+  if (first?.fits && STYLES[first.style].process !== 'mill') return first;
+  return taps.find((tap) => STYLES[tap.style].process === 'cut');
+}
+
+function forceWarnings(job: Job, taps: Judged[]): Warning[] {
+  const tap = spokenTap(taps);
+  if (!tap || !job.material.speed) return [];
+  const found: Warning[] = [];
+  const { sharp, worn } = tap.share;
+  if (worn > 1) found.push(warn('tap-will-break', { sharp, worn }, 'tap-chip-model'));
+  else if (sharp > SHARE_WATCH.sharp || worn > SHARE_WATCH.worn) {
+    found.push(warn('tap-share-high', { sharp, worn }, 'tap-chip-model'));
+  }
+  const { torque, drive } = job.spindle;
+  if (torque !== undefined && drive !== 'hand') {
+    const lightest = tap.fits
+      ? tap
+      : taps
+          .filter((each) => STYLES[each.style].process === 'cut')
+          .reduce((best, each) => (each.worn < best.worn ? each : best), tap);
+    if (lightest.worn > SPINDLE_WATCH * torque) {
+      const numbers = { sharp: lightest.torque.expected, worn: lightest.worn, spindle: torque };
+      found.push(warn('spindle-over', numbers, 'tap-chip-model'));
+    }
+  }
+  return found;
+}
+
+function holeWarnings(job: Job, taps: Judged[]): Warning[] {
+  const { hole } = job.request;
+  const found: Warning[] = [];
+  const tap = spokenTap(taps);
+  if (hole.kind === 'blind') {
+    const ahead = taps.find((each) => each.goes === 'ahead');
+    const noRoom = ahead?.reasons.find((each) => each.code === 'chips-ahead-no-room');
+    if (noRoom) found.push(warn('chips-ahead-no-room', noRoom.numbers, 'chip-bulking'));
+  } else {
+    if (hole.chipsMayFall === false) found.push(warn('chips-must-not-fall'));
+    if (tap && hole.thickness < middleThreads(tap.chamfer) * job.pitch) {
+      const numbers = { pitches: hole.thickness / job.pitch, thickness: hole.thickness };
+      found.push(warn('thin-work', numbers, 'tap-chip-model'));
+    }
+    const blocked = taps.find((each) => each.reasons.some((r) => r.code === 'below-clearance'));
+    const clearBelow = hole.clearBelow;
+    if (blocked && clearBelow !== undefined) {
+      found.push(warn('below-clearance', { have: clearBelow, needed: blocked.beyond }, 'derived'));
+    }
+  }
+  if (job.fullThread > 2 * job.thread.diameter + 1e-9) {
+    found.push(warn('deep-thread', { diameters: job.fullThread / job.thread.diameter }));
+  }
+  return found;
+}
+
+function materialWarnings(job: Job): Warning[] {
+  const { material } = job;
+  const found: Warning[] = [];
+  if (!material.speed) found.push(warn('harden-after'));
+  if (material.workHardens) found.push(warn('work-hardens', { slowest: material.speed?.min ?? 0 }));
+  if (material.springsBack) found.push(warn('springs-back'));
+  if (material.dust) found.push(warn('dust'));
+  if (material.swarfFire) found.push(warn('swarf-fire'));
+  return found;
+}
+
+function threadWarnings(job: Job): Warning[] {
+  const { thread, request, limits, drill } = job;
+  const found: Warning[] = [];
+  if (thread.hand === 'left') found.push(warn('left-hand'));
+  if (request.interrupted) found.push(warn('interrupted'));
+  if (request.coating && request.coating.thickness[1] > 0) {
+    const [min, max] = request.coating.thickness;
+    const numbers = { min, max, pitchMin: 4 * min, pitchMax: 4 * max };
+    found.push(warn('plated', numbers, 'derived'));
+  }
+  if (drill?.verdict === 'risk') {
+    const numbers = { diameter: drill.diameter, likely: drill.likely, max: job.window.max };
+    found.push(warn('drill-at-risk', numbers, 'handbook-drills'));
+  }
+  if (limits?.basis === 'computed' && thread.system === 'metric') {
+    found.push(warn('limits-computed', {}, 'iso-965-1'));
+  }
+  if (job.windowUncertain) found.push(warn('minor-limit-unknown', {}, 'from-memory'));
+  return found;
+}
+
+/** Warnings for a plan, gravest first. Lengths mm, torques N·m, shares as fractions. Sources: on each. */
+export function warningsFor(job: Job, taps: Judged[], strip: StripCheck | null): Warning[] {
+  const found = [
+    ...forceWarnings(job, taps),
+    ...threadWarnings(job),
+    ...holeWarnings(job, taps),
+    ...materialWarnings(job),
+  ];
+  if (strip && job.fullThread < strip.wanted - 1e-9) {
+    const { matching, wanted, tensile } = strip;
+    const have = job.fullThread;
+    const numbers = { have, matching, wanted, tensile, ratio: have / matching };
+    found.push(warn('weak-when-stripped', numbers, 'fed-std-h28'));
+  }
+  return found;
+}
