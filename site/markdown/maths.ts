@@ -3,7 +3,7 @@
  * script for it. The strict content security policy forbids `style` attributes, so each style the
  * converter writes is replaced by a class of `maths.css`; one that is not listed stops the build.
  */
-import type { Element, ElementContent, Root } from 'hast';
+import type { Element } from 'hast';
 import { defineHastPlugin, htmlToHast } from 'satteri';
 import temml from 'temml';
 
@@ -37,11 +37,11 @@ export const RENAMED_CLASSES: Readonly<Record<string, string>> = {
 /** A formula that cannot be shown as written; the message is for the author of the page. */
 export class FormulaError extends Error {}
 
-function ours(known: Readonly<Record<string, string>>, theirs: string, formula: string): string {
+function ours(known: Readonly<Record<string, string>>, theirs: string, tex: string): string {
   const found = known[theirs];
   if (found !== undefined) return found;
   throw new FormulaError(
-    `The formula "${formula}" needs the style or class "${theirs}", which site/markdown/maths.ts ` +
+    `The formula "${tex}" needs the style or class "${theirs}", which site/markdown/maths.ts ` +
       'does not know, so part of it would vanish. Write it another way, or add it there and in maths.css.',
   );
 }
@@ -54,19 +54,15 @@ function normal(style: unknown): string {
 }
 
 /** Replaces styles and foreign classes by ours, in place, all the way down. */
-export function replaceStyles(node: Root | ElementContent, formula: string): void {
-  if (node.type === 'element') {
-    const { style, className, ...rest } = node.properties;
-    const theirs = Array.isArray(className) ? className.map(String) : [];
-    const classes = theirs.map((name) => ours(RENAMED_CLASSES, name, formula));
-    if (style !== undefined) classes.push(ours(STYLE_CLASSES, normal(style), formula));
-    const kept = classes.filter(Boolean);
-    node.properties = kept.length > 0 ? { ...rest, className: kept } : rest;
-  }
-  if ('children' in node) {
-    for (const child of node.children) {
-      if (child.type !== 'doctype') replaceStyles(child, formula);
-    }
+export function replaceStyles(node: Element, tex: string): void {
+  const { style, className, ...rest } = node.properties;
+  const theirs = Array.isArray(className) ? className.map(String) : [];
+  const classes = theirs.map((name) => ours(RENAMED_CLASSES, name, tex));
+  if (style !== undefined) classes.push(ours(STYLE_CLASSES, normal(style), tex));
+  const kept = classes.filter(Boolean);
+  node.properties = kept.length > 0 ? { ...rest, className: kept } : rest;
+  for (const child of node.children) {
+    if (child.type === 'element') replaceStyles(child, tex);
   }
 }
 
@@ -78,10 +74,10 @@ export function formula(tex: string, display: boolean): Element {
   } catch (error) {
     throw new FormulaError(`The formula "${tex}" cannot be read: ${String(error)}`);
   }
-  const root = htmlToHast(markup, { fragment: true }) as Root;
-  replaceStyles(root, tex);
-  const [math] = root.children;
+  const root = htmlToHast(markup, { fragment: true });
+  const math = 'children' in root ? root.children[0] : undefined;
   if (math?.type !== 'element') throw new FormulaError(`The formula "${tex}" came out empty.`);
+  replaceStyles(math, tex);
   return math;
 }
 
