@@ -7,6 +7,7 @@ import {
   REQUEST_PROBLEM_CODES,
   WARNING_CODES,
 } from '../../core/plan/codes';
+import { THREAD_NOTE_CODES, THREAD_PROBLEM_CODES } from '../../core/thread/codes';
 import { SOURCES, type SourceId } from '../../core/sources';
 import * as words from '../../components/words';
 import { ASSUMPTIONS } from '../../components/words/en/assumptions';
@@ -26,6 +27,8 @@ describe('every code of the core has words, and no words are left over', () => {
     ['warnings', WARNINGS, WARNING_CODES],
     ['remedies', REMEDIES, REMEDY_CODES],
     ['assumptions', ASSUMPTIONS, ASSUMPTION_CODES],
+    ['problems', PROBLEMS, [...THREAD_PROBLEM_CODES, ...REQUEST_PROBLEM_CODES]],
+    ['notes', NOTES, THREAD_NOTE_CODES],
   ])('%s', (_, table, codes) => {
     expect(sorted(Object.keys(table))).toEqual(sorted(codes));
   });
@@ -149,8 +152,4 @@ describe('numbers as the shop writes them', () => {
     expect(words.drillName({ name: '#7', series: 'number' })).toBe('#7');
     expect(words.drillName({ name: 'F', series: 'letter' })).toBe('letter F');
   });
-});
-
-test('every problem of a request has words', () => {
-  for (const code of REQUEST_PROBLEM_CODES) expect(PROBLEMS).toHaveProperty(code);
 });

@@ -6,6 +6,39 @@
 export const PROBLEMS: Record<string, string> = {
   // The thread, as typed.
   empty: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',
+  unreadable:
+    '“{typed}” does not read as a thread. Type it like M8x1.25-6H, 1/4-20 UNC-2B or #10-32.',
+  'extra-words': '“{extra}” does not belong to a thread. [Try {suggestion}.]',
+  'metric-letter-missing': 'Put M in front for a metric thread: {suggestion}.',
+  'external-class':
+    '{class} is a class for screws. Holes take 6H, 2B and the like[: {suggestion}].',
+  'internal-grade':
+    'There is no class {class} for a hole. Metric holes take grades 4 to 8, like 6H; unified holes take 1B, 2B or 3B.',
+  'class-of-other-system':
+    '{class} belongs to the other system: 6H is metric, 2B is unified. Try {suggestion}.',
+  'class-letter-missing': 'The class needs its letter: {suggestion}.',
+  'class-as-pitch': '{class} is a tolerance class. Put a dash before it: {suggestion}.',
+  'length-not-needed':
+    '{length} looks like the length of a screw. A hole needs only the thread: {suggestion}.',
+  'series-pitch-mismatch':
+    '{size} {series} does not have that pitch[: it has {seriesTpi} threads per inch]. [That pitch is {pairSeries}.] Choose one: {offers}.',
+  'pitch-missing': 'Which pitch? Type {offers}.',
+  'which-pitch': '{size} can be a number size or inches, and has no such pitch. Type {offers}.',
+  'which-pipe': 'Which pipe thread? Type {offers}.',
+  'pitch-too-large':
+    'A pitch of {pitch} is too coarse for {size}. Is it a length, or threads per inch?',
+  'pitch-too-fine': 'A pitch of {pitch} is too fine for {size}. Type the pitch in mm, like M8x1.',
+  'no-such-number-size':
+    'There is no number size {number}. Number sizes are #0 to #6, #8, #10 and #12.',
+  'no-such-inch-size':
+    'There is no inch size {size}. Sizes go by sixteenths, like 5/16, or as a decimal like .3125.',
+  'improper-fraction': '{fraction} is a top-heavy fraction. Type {offers}.',
+  'no-such-pipe-size':
+    '{form} does not come in {size}. Pipe sizes are 1/16, 1/8, 1/4, 3/8, 1/2, 3/4, 1 and up.',
+  'external-pipe': 'R is the taper thread on the pipe. For the hole type {offers}.',
+  'not-covered':
+    'Recognised, but not covered here: {family}. Metric M and MJ and unified threads are.',
+  'size-out-of-range': '{size} is outside the sizes covered here, M1 to M300 and #0 to 6 inch.',
 
   // The hole.
   'full-thread-not-positive':

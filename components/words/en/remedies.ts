@@ -5,23 +5,23 @@ import type { RemedyCode } from '../../../core/plan/codes';
 export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   'deeper-hole': {
     title: 'Drill deeper',
-    text: 'Ask for {to:length} to the shoulder[, {by:length} more than drawn].',
+    text: 'Ask for {to:length} to the shoulder, {by:length} more than drawn[; the drill’s point then ends at {toPoint:length}].',
   },
   'shorter-thread': {
     title: 'Shorten the full thread',
-    text: 'Ask whether {to:length} of full thread is enough[, cut with a chamfer of {threadsMin:number}–{threadsMax:number} threads].[ That is {strength:number} times the length at which screw and thread are equally strong.]',
+    text: 'Ask whether {to:length} of full thread is enough, cut with a chamfer of {threadsMin:number}–{threadsMax:number} threads.[ That is {strength:number} times the length at which screw and thread are equally strong.]',
   },
   'finish-by-hand': {
     title: 'Finish by hand',
-    text: 'Follow with a bottoming tap of 1–1.5 threads, by hand: {to:length} of full thread[, about {toNominal:length} at the middle of its class]. Clear the chips first and stop at the first firm touch.',
+    text: 'Follow with a bottoming tap of 1–1.5 threads, by hand: {to:length} of full thread for certain, {toNominal:length} at best. Clear the chips first and stop at the first firm touch.',
   },
   'thread-mill': {
     title: 'Mill the thread',
-    text: 'A thread mill needs no chamfer and little torque[: about {to:length} of full thread]. Slower, and the cutter must fit the hole.',
+    text: 'A thread mill needs no chamfer and little torque[: {to:length} of full thread, {toNominal:length} with care]. It takes longer, and its cutter must fit the hole.',
   },
   'relief-groove': {
     title: 'Ask for a relief groove',
-    text: 'A groove below the thread takes the chamfer[: at least {width:length} wide]. It must be cut before tapping, and it weakens a thin floor.',
+    text: 'A groove below the thread takes the chamfer. It must be cut before tapping, and it weakens a thin floor.',
   },
   'through-hole': {
     title: 'Go right through',
@@ -29,11 +29,11 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'bigger-spindle': {
     title: 'Move to a bigger spindle',
-    text: 'Find a machine that gives {torque:torque} at tapping speed.',
+    text: 'Find a machine that gives at least {torque:torque} at tapping speed[, {most:torque} for every style of tap].',
   },
   'form-tap-instead': {
     title: 'Form it instead',
-    text: 'A form tap has no flutes and is far stronger[: {share:percent} of its breaking torque when worn]. It needs its own drill.',
+    text: 'A form tap has no flutes and is far stronger: worn, it meets {share:percent} of the torque that breaks it. It needs its own drill.',
   },
   'larger-hole': {
     title: 'Drill larger within the class',
@@ -41,7 +41,7 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'change-tap-early': {
     title: 'Change the tap early',
-    text: 'Count holes, find the fewest that wore one out, and change at three quarters of that.',
+    text: 'A worn tap meets {worn:percent} of the torque that breaks it. Count holes, find the fewest that wore one out, and change at three quarters of that.',
   },
   'bore-or-ream': {
     title: 'Bore or ream the hole',
@@ -49,7 +49,7 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'more-room-below': {
     title: 'Make room below',
-    text: 'Raise the part by {by:length}, or clear what stands under the hole.',
+    text: 'The tap must run {to:length} past the far face: raise the part by {by:length}, or clear what stands under the hole.',
   },
   'tap-before-hardening': {
     title: 'Tap before hardening',
@@ -61,14 +61,14 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'longer-engagement': {
     title: 'More full thread',
-    text: 'For the screw to break before the thread strips, ask for {needed:length} of full thread[; this gives {have:length}].',
+    text: 'For the screw to break before the thread strips, ask for {to:length} of full thread[; at {matching:length} the two are equally strong].',
   },
   'softer-screw-or-insert': {
     title: 'Weaker screw, or an insert',
-    text: 'Beyond a certain depth more thread adds nothing. Ask whether a lower grade of screw will do, or an insert.',
+    text: 'If {to:length} of thread does not fit, ask whether a lower grade of screw will do, or an insert.',
   },
   'extruded-or-insert': {
     title: 'Get more thread',
-    text: 'A drawn-out (extruded) rim, a weld or clinch nut, or an insert gives more threads than the sheet is thick. The designer must agree.',
+    text: 'For the screw to break first, the thread should be {to:length} long. A drawn-out rim, a weld or clinch nut, or an insert gives more thread than the sheet is thick. The designer must agree.',
   },
 };

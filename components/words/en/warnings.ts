@@ -21,7 +21,7 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   'tap-will-break': {
     level: 'stop',
     title: 'A worn tap will break',
-    text: 'Worn, this tap would meet {worn:percent} of the torque that breaks it. Read what else could be done before you start.',
+    text: 'Sharp, it meets {sharp:percent} of the torque that breaks it; worn, {worn:percent}. Read what else could be done before you start.',
   },
   'spindle-over': {
     level: 'stop',
@@ -43,18 +43,18 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   'thin-work': {
     level: 'amber',
     title: 'Thin work',
-    text: 'Only {threads:threads} of thread in the metal. Back it up and clamp it flat so that it cannot spin or lift, and ask whether so few threads are strong enough.',
+    text: 'The metal is {thickness:length} thick, {pitches:pitches}. Back it up and clamp it flat so that it cannot lift or spin, and ask whether so few threads are strong enough.',
     lesson: 'chamfer-classes',
   },
   'deep-thread': {
     level: 'amber',
     title: 'Deep thread',
-    text: 'The thread is {diameters:number} diameters deep. Chips travel further and fluid gets in worse: the speed is lowered for it. Beyond what the screw needs, depth only adds risk.',
+    text: 'The thread is {diameters:number} diameters deep. Chips travel further and fluid gets in worse, so the speed is lowered. Beyond what the screw needs, depth only adds risk.',
   },
   'work-hardens': {
     level: 'amber',
     title: 'Work-hardens',
-    text: 'Sharp drill, firm feed, no dwell, and never below 3 m/min. Rich tapping oil, or emulsion at 10 % and more. A blunt drill leaves a hard wall that the tap then pays for.',
+    text: 'Sharp drill, firm feed, no dwell, and never below {slowest:speed}. Rich tapping oil, or emulsion at 10 % and more. A blunt drill leaves a hard wall that the tap then pays for.',
   },
   'springs-back': {
     level: 'amber',
@@ -84,7 +84,7 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   plated: {
     level: 'amber',
     title: 'Tap large for the coating',
-    text: 'The pitch diameter closes by four times the coating’s thickness[: {min:limit} to {max:limit} here]. Tap over size by that much, or mask the hole, and gauge both before and after.',
+    text: 'The coating closes the pitch diameter by four times its thickness: {pitchMin:limit} to {pitchMax:limit} here. Tap over size by that much or mask the hole, and gauge before and after.',
   },
   'drill-at-risk': {
     level: 'amber',
@@ -99,7 +99,7 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   'weak-when-stripped': {
     level: 'amber',
     title: 'The thread may strip before the screw breaks',
-    text: 'For the screw to give way first it wants {needed:length} of full thread[; there is {have:length}]. This compares strengths of metal only; it is no load rating. Ask the designer.',
+    text: 'For the screw to give way first, ask for {wanted:length} of full thread; this hole has {have:length}, {ratio:number} times the length at which the two are equally strong. It compares the strengths of metals and rates no load: ask the designer.',
   },
   'harden-after': {
     level: 'stop',

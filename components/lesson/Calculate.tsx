@@ -1,0 +1,101 @@
+import { useState } from 'preact/hooks';
+import { LESSON } from '../words/en/lesson';
+import { fill } from '../words/template';
+import { useLive } from './live';
+import { readAnswer, type Measure } from './number';
+import { Answer, Verdict, type Said } from './Verdict';
+
+/** A wrong number that has a known cause. */
+export interface Slip {
+  value: number;
+  why: string;
+}
+
+export interface CalculateProps {
+  name: string;
+  question: string;
+  measure: Measure;
+  /** mm for a length. */
+  answer: number;
+  tolerance: number;
+  /** The tolerance and the answer as the reader sees them, with units. */
+  toleranceText: string;
+  answerText: string;
+  /** Unit beside the field; empty for a bare number. */
+  unit: string;
+  slips: Slip[];
+  working: string;
+}
+
+const near = (given: number, value: number, tolerance: number) =>
+  Math.abs(given - value) <= tolerance + 1e-9;
+
+/** What to say to a typed answer. */
+export function judgeAnswer(typed: string, props: CalculateProps): Said {
+  const given = readAnswer(typed, props.measure);
+  if (given === null) return { right: false, opening: LESSON.typeNumber, text: '' };
+  if (near(given, props.answer, props.tolerance)) return { right: true, text: props.working };
+  const slip = props.slips.find(({ value }) => near(given, value, props.tolerance));
+  return { right: false, text: slip?.why ?? LESSON.wrongNumber };
+}
+
+/** A question answered with a number, in either unit and with either decimal mark. */
+export function Calculate(props: CalculateProps) {
+  const live = useLive();
+  const [typed, setTyped] = useState('');
+  const [said, setSaid] = useState<Said | null>(null);
+  const hint = fill(LESSON.within, { tolerance: props.toleranceText }, 'mm');
+
+  return (
+    <form
+      class="check"
+      novalidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        setSaid(judgeAnswer(typed, props));
+      }}
+    >
+      <p class="question" id={`${props.name}-question`}>
+        {props.question}
+      </p>
+      <div class="field number-field">
+        <label for={`${props.name}-field`}>
+          {LESSON.yourAnswer}
+          {props.unit && `, ${props.unit}`}
+        </label>
+        <p class="hint" id={`${props.name}-hint`}>
+          {hint} {props.measure === 'length' && LESSON.eitherUnit}
+        </p>
+        <div class="box">
+          <input
+            id={`${props.name}-field`}
+            type="text"
+            autocomplete="off"
+            spellcheck={false}
+            value={typed}
+            aria-describedby={`${props.name}-question ${props.name}-hint`}
+            onInput={(event) => {
+              setTyped(event.currentTarget.value);
+              setSaid(null);
+            }}
+          />
+          {props.unit && (
+            <span class="unit" aria-hidden="true">
+              {props.unit}
+            </span>
+          )}
+        </div>
+      </div>
+      <Verdict said={said} />
+      <div class="check-row">
+        {live && <button class="button">{LESSON.check}</button>}
+        <Answer>
+          <p>
+            <strong>{props.answerText}</strong>
+          </p>
+          <p>{props.working}</p>
+        </Answer>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,32 @@
+/** Words around questions, answers and reminders in lessons. English. */
+
+export const LESSON = {
+  check: 'Check',
+  guess: 'That is my guess',
+  again: 'Try again',
+  showAnswer: 'Show the answer',
+  yourAnswer: 'Your answer',
+  right: 'Right.',
+  close: 'Right, within the tolerance.',
+  wrong: 'Not that.',
+  guessed: 'You guessed',
+  chooseFirst: 'Choose one first.',
+  typeNumber: 'Enter a number, like 21.5. A decimal comma is fine.',
+  wrongNumber: 'Not yet. Go through the chain again, one part at a time.',
+  within: 'Within {tolerance} counts.',
+  eitherUnit: 'mm, or type “in” after the number.',
+  up: 'Move up',
+  down: 'Move down',
+  movedTo: '{step} is now number {place}.',
+  inOrder: 'That is the order.',
+  firstOut: 'Look at number {place}. {why}',
+  pitfall: 'Watch out',
+  worked: 'Worked example',
+  recall: 'Can you still say it?',
+  recallHint:
+    'Answer aloud or on paper before you open each one. Come back in a few days and try again.',
+  before: 'From an earlier lesson',
+  instructor: 'For the instructor',
+  caution: 'Caution',
+  tryIt: 'Try it in the planner',
+} as const;
