@@ -1,5 +1,8 @@
 import { useState } from 'preact/hooks';
+import { useUnit } from '../state/units';
+import type { Unit } from '../words';
 import { LESSON } from '../words/en/lesson';
+import { decimals, length } from '../words/format';
 import { fill } from '../words/template';
 import { useLive } from './live';
 import { readAnswer, type Measure } from './number';
@@ -18,11 +21,8 @@ export interface CalculateProps {
   /** mm for a length. */
   answer: number;
   tolerance: number;
-  /** The tolerance and the answer as the reader sees them, with units. */
-  toleranceText: string;
-  answerText: string;
-  /** Unit beside the field; empty for a bare number. */
-  unit: string;
+  /** What a bare number counts: `threads`. Empty for a length. */
+  counts?: string;
   slips: Slip[];
   working: string;
 }
@@ -31,12 +31,18 @@ const near = (given: number, value: number, tolerance: number) =>
   Math.abs(given - value) <= tolerance + 1e-9;
 
 /** What to say to a typed answer. */
-export function judgeAnswer(typed: string, props: CalculateProps): Said {
-  const given = readAnswer(typed, props.measure);
+export function judgeAnswer(typed: string, props: CalculateProps, unit: Unit): Said {
+  const given = readAnswer(typed, props.measure, unit);
   if (given === null) return { right: false, opening: LESSON.typeNumber, text: '' };
   if (near(given, props.answer, props.tolerance)) return { right: true, text: props.working };
   const slip = props.slips.find(({ value }) => near(given, value, props.tolerance));
   return { right: false, text: slip?.why ?? LESSON.wrongNumber };
+}
+
+function shown(value: number, { measure, counts }: CalculateProps, unit: Unit): string {
+  return measure === 'length'
+    ? length(value, unit)
+    : `${decimals(value, 2)} ${counts ?? ''}`.trim();
 }
 
 /** A question answered with a number, in either unit and with either decimal mark. */
@@ -44,7 +50,9 @@ export function Calculate(props: CalculateProps) {
   const live = useLive();
   const [typed, setTyped] = useState('');
   const [said, setSaid] = useState<Said | null>(null);
-  const hint = fill(LESSON.within, { tolerance: props.toleranceText }, 'mm');
+  const unit = useUnit();
+  const suffix = props.measure === 'length' ? unit : (props.counts ?? '');
+  const hint = fill(LESSON.within, { tolerance: shown(props.tolerance, props, unit) }, unit);
 
   return (
     <form
@@ -52,7 +60,7 @@ export function Calculate(props: CalculateProps) {
       novalidate
       onSubmit={(event) => {
         event.preventDefault();
-        setSaid(judgeAnswer(typed, props));
+        setSaid(judgeAnswer(typed, props, unit));
       }}
     >
       <p class="question" id={`${props.name}-question`}>
@@ -61,7 +69,7 @@ export function Calculate(props: CalculateProps) {
       <div class="field number-field">
         <label for={`${props.name}-field`}>
           {LESSON.yourAnswer}
-          {props.unit && `, ${props.unit}`}
+          {suffix && `, ${suffix}`}
         </label>
         <p class="hint" id={`${props.name}-hint`}>
           {hint} {props.measure === 'length' && LESSON.eitherUnit}
@@ -79,9 +87,9 @@ export function Calculate(props: CalculateProps) {
               setSaid(null);
             }}
           />
-          {props.unit && (
+          {suffix && (
             <span class="unit" aria-hidden="true">
-              {props.unit}
+              {suffix}
             </span>
           )}
         </div>
@@ -91,7 +99,7 @@ export function Calculate(props: CalculateProps) {
         {live && <button class="button">{LESSON.check}</button>}
         <Answer>
           <p>
-            <strong>{props.answerText}</strong>
+            <strong>{shown(props.answer, props, unit)}</strong>
           </p>
           <p>{props.working}</p>
         </Answer>

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { LESSON } from '../words/en/lesson';
 import { fill } from '../words/template';
 import { useLive } from './live';
@@ -36,11 +36,20 @@ export function judgeOrder(order: number[], steps: Step[]): Said {
   return { right: false, text: fill(LESSON.firstOut, { place: String(place + 1), why }, 'mm') };
 }
 
-function Move(props: { label: string; arrow: string; off: boolean; onClick: () => void }) {
+interface MoveProps {
+  id: string;
+  label: string;
+  arrow: string;
+  off: boolean;
+  onClick: () => void;
+}
+
+function Move(props: MoveProps) {
   return (
     <button
       type="button"
       class="move"
+      data-move={props.id}
       aria-label={props.label}
       aria-disabled={props.off}
       onClick={props.onClick}
@@ -56,10 +65,20 @@ export function Order({ name, question, steps, start }: OrderProps) {
   const [order, setOrder] = useState(start);
   const [said, setSaid] = useState<Said | null>(null);
   const [spoken, setSpoken] = useState('');
+  const list = useRef<HTMLOListElement>(null);
+  const pressed = useRef<string | null>(null);
+
+  // Moving an item can cost its button the focus; whoever pressed it wants to press it again.
+  useLayoutEffect(() => {
+    if (pressed.current === null) return;
+    list.current?.querySelector<HTMLElement>(`[data-move="${pressed.current}"]`)?.focus();
+    pressed.current = null;
+  }, [order]);
 
   const move = (from: number, by: -1 | 1) => {
     const next = moved(order, from, by);
     if (next === order) return;
+    pressed.current = `${order[from]} ${by}`;
     setOrder(next);
     setSaid(null);
     const step = steps[order[from]!]?.text ?? '';
@@ -78,7 +97,7 @@ export function Order({ name, question, steps, start }: OrderProps) {
       <p class="question" id={`${name}-question`}>
         {question}
       </p>
-      <ol class="steps" aria-labelledby={`${name}-question`}>
+      <ol class="steps" ref={list} aria-labelledby={`${name}-question`}>
         {order.map((step, index) => {
           const text = steps[step]?.text ?? '';
           return (
@@ -87,12 +106,14 @@ export function Order({ name, question, steps, start }: OrderProps) {
               {live && (
                 <span class="moves">
                   <Move
+                    id={`${step} -1`}
                     label={`${LESSON.up}: ${text}`}
                     arrow="↑"
                     off={index === 0}
                     onClick={() => move(index, -1)}
                   />
                   <Move
+                    id={`${step} 1`}
                     label={`${LESSON.down}: ${text}`}
                     arrow="↓"
                     off={index === order.length - 1}

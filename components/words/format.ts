@@ -4,18 +4,19 @@
  */
 
 import type { DrillChoice } from '../../core/drill/drill';
+import { mmToInch, roundDecimals } from '../../core/units';
 
 /** The unit the reader chose for lengths. */
 export type Unit = 'mm' | 'in';
 
-const MM_PER_INCH = 25.4;
+/** Foot-pounds in a newton metre, and pounds in a newton. */
 const LBF_FT_PER_NM = 0.737562149;
 const LBF_PER_NEWTON = 0.224808943;
 const MINUS = '−';
 
 /** A number with at most `most` decimals and at least `least`, true minus, never “-0”. */
 export function decimals(value: number, most: number, least = 0): string {
-  let text = Math.abs(value).toFixed(most);
+  let text = roundDecimals(Math.abs(value), most).toFixed(most);
   while (text.includes('.') && text.endsWith('0') && text.length - text.indexOf('.') - 1 > least) {
     text = text.slice(0, -1);
   }
@@ -34,7 +35,7 @@ export function significant(value: number, figures: number): string {
 
 /** A depth or length without its unit: mm to 2 decimals, inches to 3. */
 export function lengthNumber(mm: number, unit: Unit): string {
-  return unit === 'mm' ? decimals(mm, 2, 1) : decimals(mm / MM_PER_INCH, 3, 3);
+  return unit === 'mm' ? decimals(mm, 2, 1) : decimals(mmToInch(mm), 3, 3);
 }
 
 /** A depth or length: `19.75 mm`, `0.778 in`. */
@@ -42,9 +43,14 @@ export function length(mm: number, unit: Unit): string {
   return `${lengthNumber(mm, unit)} ${unit}`;
 }
 
+/** A length in both units, for print and prose that cannot be switched: `21.0 mm (0.827 in)`. */
+export function bothLengths(mm: number, first: Unit = 'mm'): string {
+  return `${length(mm, first)} (${length(mm, first === 'mm' ? 'in' : 'mm')})`;
+}
+
 /** A limit of size without its unit: mm to 3 decimals, inches to 4. */
 export function limitNumber(mm: number, unit: Unit): string {
-  return unit === 'mm' ? decimals(mm, 3, 3) : decimals(mm / MM_PER_INCH, 4, 4);
+  return unit === 'mm' ? decimals(mm, 3, 3) : decimals(mmToInch(mm), 4, 4);
 }
 
 /** A limit of size given in mm: `6.912 mm`, `0.2721 in`. */
@@ -98,14 +104,14 @@ export function rpm(value: number): string {
 export function feed(mmPerMinute: number, unit: Unit): string {
   return unit === 'mm'
     ? `${decimals(mmPerMinute, 2, 1)} mm/min`
-    : `${decimals(mmPerMinute / MM_PER_INCH, 3, 3)} in/min`;
+    : `${decimals(mmToInch(mmPerMinute), 3, 3)} in/min`;
 }
 
 /** Feed given in mm per revolution, with the digits a control needs. */
 export function feedPerRev(mmPerRev: number, unit: Unit): string {
   return unit === 'mm'
     ? `${decimals(mmPerRev, 4)} mm/rev`
-    : `${decimals(mmPerRev / MM_PER_INCH, 5, 4)} in/rev`;
+    : `${decimals(mmToInch(mmPerRev), 5, 4)} in/rev`;
 }
 
 /** Cutting time in seconds: `5.8 s`. */

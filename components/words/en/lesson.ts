@@ -14,7 +14,7 @@ export const LESSON = {
   typeNumber: 'Enter a number, like 21.5. A decimal comma is fine.',
   wrongNumber: 'Not yet. Go through the chain again, one part at a time.',
   within: 'Within {tolerance} counts.',
-  eitherUnit: 'mm, or type “in” after the number.',
+  eitherUnit: 'Type mm or in behind the number to use the other unit.',
   up: 'Move up',
   down: 'Move down',
   movedTo: '{step} is now number {place}.',
