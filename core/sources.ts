@@ -142,6 +142,59 @@ export const SOURCES = {
     kind: 'memory',
     trust: 'Tensile strengths from memory.',
   },
+  'osha-1910-133': {
+    title: '29 CFR 1910.133 (US), Eye and face protection',
+    kind: 'regulation',
+    trust: 'Named for what it covers; read the current text, or the rule of your own country.',
+  },
+  'osha-1910-147': {
+    title: '29 CFR 1910.147 (US), Control of hazardous energy: lockout and tagout',
+    kind: 'regulation',
+    trust: 'Named for what it covers; read the current text, or the rule of your own country.',
+  },
+  'osha-1910-212': {
+    title: '29 CFR 1910.212 (US), General requirements for all machines',
+    kind: 'regulation',
+    trust: 'Named for what it covers; read the current text, or the rule of your own country.',
+  },
+  'osha-1910-242': {
+    title: '29 CFR 1910.242(b) (US), Compressed air used for cleaning',
+    kind: 'regulation',
+    trust:
+      'The 30 psi limit, the chip guarding and the protective equipment checked against quotations of the rule.',
+  },
+  'osha-1910-1200': {
+    title: '29 CFR 1910.1200 (US), Hazard communication: safety data sheets and labels',
+    kind: 'regulation',
+    trust: 'Named for what it covers; read the current text, or the rule of your own country.',
+  },
+  'osha-3170': {
+    title: 'OSHA 3170, Safeguarding Equipment and Protecting Employees from Amputations',
+    kind: 'regulation',
+    edition: '2007',
+    trust: 'Public guide; title and standing checked.',
+  },
+  'osha-fluids': {
+    title: 'OSHA, Metalworking Fluids: Safety and Health Best Practices Manual',
+    kind: 'regulation',
+    trust: 'Public guide; title and standing checked.',
+  },
+  hsg129: {
+    title: 'HSE HSG129 (UK), Health and safety in engineering workshops',
+    kind: 'regulation',
+    edition: '2nd, 1999',
+    trust: 'Public guide; title and contents checked.',
+  },
+  'nfpa-484': {
+    title: 'NFPA 484, Standard for Combustible Metals',
+    kind: 'regulation',
+    trust: 'Named only; not read here.',
+  },
+  'tm-9-243': {
+    title: 'US Army TM 9-243, Use and care of hand tools and measuring tools',
+    kind: 'handbook',
+    trust: 'Public domain; from memory of its chapter on taps and dies.',
+  },
   'common-practice': {
     title: 'Common practice of the trade',
     kind: 'common-practice',
