@@ -1,6 +1,6 @@
 /** Speed, feed and time of a tapping cycle. */
 
-import type { Range } from '../limits/limits';
+import type { Range } from '../units';
 import type { Material } from '../material/material';
 
 /** Surface speed is cut to this share in threads deeper than 2 and 3 diameters. Common practice. */

@@ -1,6 +1,6 @@
 /** Judging every drill near a thread against the minor-diameter window of its class. */
 
-import type { Range } from '../limits/limits';
+import type { Range } from '../units';
 import type { DrillChoice, DrillSeries } from './drill';
 import { likelyOversize } from './oversize';
 import { percentThread } from './percent';

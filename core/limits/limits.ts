@@ -1,9 +1,8 @@
 /** Limits of size of an internal thread. */
 
-export interface Range {
-  min: number;
-  max: number;
-}
+import type { Range } from '../units';
+
+export type { Range };
 
 export interface ThreadLimits {
   /** Metric limits are in mm; unified limits stay in the inches that their standard rounds. */
