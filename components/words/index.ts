@@ -11,6 +11,7 @@ export {
   warningText,
   type Level,
 } from './codes';
+export { designerNote } from './designer';
 export * from './format';
 export {
   chamferText,

@@ -28,5 +28,6 @@ export const LESSON = {
   before: 'From an earlier lesson',
   instructor: 'For the instructor',
   caution: 'Caution',
+  allCautions: 'All cautions, with the rules behind them',
   tryIt: 'Try it in the planner',
 } as const;

@@ -1,0 +1,29 @@
+/** What a lesson's text may use by name. Lessons import no component themselves. */
+
+import Cautions from './Cautions.astro';
+import ChooseOne from './ChooseOne.astro';
+import Instructor from './Instructor.astro';
+import Nothing from './Nothing.astro';
+import Pitfall from './Pitfall.astro';
+import Predict from './Predict.astro';
+import PutInOrder from './PutInOrder.astro';
+import Recall from './Recall.astro';
+import Worked from './Worked.astro';
+import WorkOut from './WorkOut.astro';
+
+const shared = {
+  Cautions,
+  ChooseOne,
+  Pitfall,
+  Predict,
+  PutInOrder,
+  Recall,
+  Worked,
+  WorkOut,
+};
+
+/** For whoever learns alone: without the instructor's notes. */
+export const lessonComponents = { ...shared, Instructor: Nothing };
+
+/** For whoever teaches. */
+export const teachComponents = { ...shared, Instructor };
