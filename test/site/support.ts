@@ -1,0 +1,71 @@
+/**
+ * What every browser test builds on. Import `test` and `expect` from here: pages then report anything
+ * written to the console, any error, and any request that leaves the site, and the test fails for it.
+ */
+import { AxeBuilder } from '@axe-core/playwright';
+import { test as base, expect, type Page } from '@playwright/test';
+
+/** Widths that stand for a narrow phone (and 400 % zoom), a phone, and the floor's PC. */
+export const WIDTHS = [320, 390, 1366] as const;
+export const SCHEMES = ['light', 'dark'] as const;
+
+interface Guards {
+  /** Messages a test expects; anything else that the page says fails the test. */
+  expected: RegExp[];
+  quiet: void;
+}
+
+export const test = base.extend<Guards>({
+  expected: [[], { option: true }],
+  quiet: [
+    async ({ page, baseURL, expected }, use) => {
+      const said: string[] = [];
+      page.on('console', (message) => said.push(`${message.type()}: ${message.text()}`));
+      page.on('pageerror', (error) => said.push(`error: ${error.message}`));
+      page.on('request', (request) => {
+        const url = request.url();
+        const own = url.startsWith(`${baseURL}/`) || /^(data|blob|about):/.test(url);
+        if (!own) said.push(`request to another site: ${url}`);
+      });
+      page.on('requestfailed', (request) => {
+        // A page that is left before it has loaded drops its requests; nothing was refused.
+        if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
+        said.push(`request failed: ${request.url()} ${request.failure()?.errorText ?? ''}`);
+      });
+      await use();
+      const surprises = said.filter((line) => !expected.some((pattern) => pattern.test(line)));
+      expect(surprises, 'the page should have nothing to say').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
+
+/** Waits until every island that starts by itself runs, so that what is tested is what readers use. */
+export async function islandsReady(page: Page): Promise<void> {
+  const waiting = page.locator('astro-island[ssr]:is([client="load"], [client="idle"])');
+  await expect(waiting).toHaveCount(0, { timeout: 10_000 });
+}
+
+/** Faults that axe finds in the page as it stands, WCAG 2.2 A and AA, in light and in dark. */
+export async function expectAccessible(page: Page): Promise<void> {
+  for (const scheme of SCHEMES) {
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+      .analyze();
+    const faults = violations.flatMap(({ id, help, nodes }) =>
+      nodes.map(({ target, failureSummary }) => ({ id, help, target, failureSummary })),
+    );
+    expect(faults, `axe, ${scheme}`).toEqual([]);
+  }
+  await page.emulateMedia({ colorScheme: null, reducedMotion: null });
+}
+
+/** How far the page scrolls sideways, px; what scrolls inside a frame of its own does not count. */
+export async function sidewaysScroll(page: Page): Promise<number> {
+  return page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+}
