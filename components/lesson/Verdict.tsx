@@ -1,3 +1,5 @@
+import type { ComponentChildren } from 'preact';
+import { Sign } from '../result/Sign';
 import { LESSON } from '../words/en/lesson';
 
 export interface Said {
@@ -13,12 +15,10 @@ export interface Said {
  */
 export function Verdict({ said }: { said: Said | null }) {
   return (
-    <div class="verdict" role="status">
+    <div class="feedback" role="status">
       {said && (
-        <p class={said.right ? 'said right' : 'said wrong'}>
-          <span class="sign" aria-hidden="true">
-            {said.right ? '✓' : '✗'}
-          </span>
+        <p class={said.right ? 'said right' : 'said'}>
+          <Sign level={said.right ? 'good' : 'note'} />
           <span>
             <strong>{said.opening ?? (said.right ? LESSON.right : LESSON.wrong)}</strong>{' '}
             {said.text}
@@ -30,7 +30,7 @@ export function Verdict({ said }: { said: Said | null }) {
 }
 
 /** The answer for whoever wants it, or has no script. */
-export function Answer({ children }: { children: preact.ComponentChildren }) {
+export function Answer({ children }: { children: ComponentChildren }) {
   return (
     <details class="fold answer-fold">
       <summary>{LESSON.showAnswer}</summary>
