@@ -45,7 +45,7 @@ describe('security policy', () => {
   test('it comes before any script or style that it governs', () => {
     const late = faults((root) => {
       const [first] = root.querySelectorAll(
-        'meta[http-equiv], script, style, link[rel=stylesheet]',
+        'meta[http-equiv=content-security-policy], script, style',
       );
       return first?.tagName === 'META' ? [] : [`${first?.tagName} comes first`];
     });

@@ -20,7 +20,9 @@ export const test = base.extend<Guards>({
   quiet: [
     async ({ page, baseURL, expected }, use) => {
       const said: string[] = [];
-      page.on('console', (message) => said.push(`${message.type()}: ${message.text()}`));
+      page.on('console', (message) =>
+        said.push(`${message.type()}: ${message.text()} (${message.location().url})`),
+      );
       page.on('pageerror', (error) => said.push(`error: ${error.message}`));
       page.on('request', (request) => {
         const url = request.url();
