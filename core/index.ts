@@ -1,0 +1,40 @@
+/**
+ * The public face of the core: everything a page, a test or another program may call.
+ * Lengths in mm unless a field says otherwise; nothing here throws for what a person typed.
+ */
+
+export type { Note, Outcome, Problem } from './outcome';
+export { SOURCES } from './sources';
+export type { Source, SourceId, SourceKind } from './sources';
+
+export { readThread } from './thread/read';
+export { THREAD_NOTE_CODES, THREAD_PROBLEM_CODES } from './thread/codes';
+export type { ThreadNoteCode, ThreadProblemCode } from './thread/codes';
+export { basicDiameters } from './thread/profile';
+export type { BasicDiameters } from './thread/profile';
+export type { Hand, Thread, ThreadForm, ThreadSystem } from './thread/thread';
+
+export { minorLimitsMm, threadLimits } from './limits/thread-limits';
+export type { LimitsOptions } from './limits/thread-limits';
+export { LIMITS_NOTE_CODES, LIMITS_PROBLEM_CODES } from './limits/codes';
+export type { LimitsNoteCode, LimitsProblemCode } from './limits/codes';
+export type { Range, ThreadLimits } from './limits/limits';
+
+export type { Chamfer, ChamferClass } from './chamfer/chamfer';
+export type { DrillChoice, DrillSeries } from './drill/drill';
+export type { Material, MaterialId } from './material/material';
+export type { TapProcess, TapStyle } from './tap/tap';
+export type {
+  Assumption,
+  ChipCourse,
+  Cycle,
+  HoleKind,
+  HolePlan,
+  HoleRequest,
+  Reason,
+  Remedy,
+  Spindle,
+  SpindleDrive,
+  TapChoice,
+  Warning,
+} from './plan/types';

@@ -1,0 +1,62 @@
+/** Reads a thread designation as drawings, drawers and people write it. */
+
+import { refuse, type Outcome } from '../outcome';
+import { readMetric } from './metric';
+import { normalise } from './normalise';
+import { notCovered } from './not-covered';
+import { splitParts, threadProblem, type Parts } from './parts';
+import { readPipe } from './pipe';
+import type { Thread } from './thread';
+import { readUnified } from './unified';
+
+/** Longer than any designation: such a text is something else. */
+const LONGEST = 120;
+
+function readParts(parts: Parts): Outcome<Thread> {
+  const family = notCovered(parts.text);
+  if (family) return refuse(threadProblem('not-covered', parts.typed, { family }));
+  const reading = readMetric(parts) ?? readPipe(parts) ?? readUnified(parts);
+  return reading ?? refuse(threadProblem('unreadable', parts.typed));
+}
+
+/** The designation to offer: without its class unless one was typed. */
+function suggestionOf(reading: Outcome<Thread>): string | undefined {
+  if (!reading.ok) return reading.problems[0]?.data?.['suggestion'];
+  const { designation, classGiven, class: grade } = reading.value;
+  return classGiven ? designation : designation.replace(`-${grade}`, '');
+}
+
+/** 8x1.25 and 8 mm: read again with an M in front, to offer what was meant. */
+function metricSuggestion(parts: Parts): Outcome<Thread> {
+  const again = readMetric({ ...parts, text: `M${parts.text}` });
+  const suggestion = (again && suggestionOf(again)) ?? `M${parts.text}`;
+  return refuse(threadProblem('metric-letter-missing', parts.typed, { suggestion }));
+}
+
+/**
+ * Reads a thread designation: metric (M, MJ, EG), Unified (UN, UNJ, STI) or pipe (G, Rp, Rc, NPT kin).
+ *
+ * @param text as typed: `M8x1.25-6H`, `1/4-20 UNC-2B`, `#10-32`, `G1/4`; case, dashes, fractions, decimal
+ *   commas and spaces as they come.
+ * @returns the thread with its canonical `designation`, which reads back to itself, and notes on everything
+ *   that was assumed; or one problem on field `thread` (codes: {@link THREAD_PROBLEM_CODES}).
+ *   Never throws. Sources: ISO 965-1, ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1.
+ */
+export function readThread(text: string): Outcome<Thread> {
+  const typed = String(text ?? '');
+  if (typed.length > LONGEST) return refuse(threadProblem('unreadable', typed.slice(0, LONGEST)));
+  const normal = normalise(typed);
+  if (normal.text === '') {
+    const code = typed.trim() === '' ? 'empty' : 'unreadable';
+    return refuse(threadProblem(code, typed));
+  }
+  const parts = splitParts(typed, normal);
+  if (normal.unit === 'mm' && /^[\d.]+$/.test(parts.text)) return metricSuggestion(parts);
+  const reading = readParts(parts);
+  if (!reading.ok && reading.problems[0]?.code === 'metric-letter-missing') {
+    return metricSuggestion(parts);
+  }
+  if (normal.external === undefined || !reading.ok) return reading;
+  const data = { class: normal.external, suggestion: reading.value.designation };
+  return refuse(threadProblem('external-class', typed, data));
+}
