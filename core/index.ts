@@ -12,21 +12,23 @@ export { THREAD_NOTE_CODES, THREAD_PROBLEM_CODES } from './thread/codes';
 export type { ThreadNoteCode, ThreadProblemCode } from './thread/codes';
 export { basicDiameters } from './thread/profile';
 export type { BasicDiameters } from './thread/profile';
+export { standardThreads } from './thread/standard';
 export type { Hand, Thread, ThreadForm, ThreadSystem } from './thread/thread';
 
+export { externalMajorMin, externalPitchMin } from './limits/external';
 export { minorLimitsMm, threadLimits } from './limits/thread-limits';
 export type { LimitsOptions } from './limits/thread-limits';
 export { LIMITS_NOTE_CODES, LIMITS_PROBLEM_CODES } from './limits/codes';
 export type { LimitsNoteCode, LimitsProblemCode } from './limits/codes';
 export type { Range, ThreadLimits } from './limits/limits';
 
+export type { ChipCourse } from './chips/direction';
 export type { Chamfer, ChamferClass } from './chamfer/chamfer';
 export type { DrillChoice, DrillSeries } from './drill/drill';
 export type { Material, MaterialId } from './material/material';
 export type { TapProcess, TapStyle } from './tap/tap';
 export type {
   Assumption,
-  ChipCourse,
   Cycle,
   HoleKind,
   HolePlan,
@@ -38,3 +40,23 @@ export type {
   TapChoice,
   Warning,
 } from './plan/types';
+
+export { planHole } from './plan/plan';
+export {
+  ASSUMPTION_CODES,
+  REASON_CODES,
+  REMEDY_CODES,
+  REQUEST_PROBLEM_CODES,
+  WARNING_CODES,
+} from './plan/codes';
+export type {
+  AssumptionCode,
+  ReasonCode,
+  RemedyCode,
+  RequestProblemCode,
+  WarningCode,
+} from './plan/codes';
+export { MATERIALS, findMaterial } from './material/table';
+export { MATERIAL_IDS } from './material/material';
+export { CHAMFER_CLASSES } from './chamfer/chamfer';
+export { DRILL_SERIES } from './drill/drill';

@@ -28,6 +28,7 @@ function plainSigns(text: string): string {
     .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign} `)
     .replace(/″|ʺ|˝|[“”„‟❝❞〝〞]|''|’’|′′/g, '"')
     .normalize('NFKC')
+    .replace(/\s+/g, ' ')
     .replace(/[\u0370-\u04ff]/g, (letter) => LOOK_ALIKES[letter] ?? letter)
     .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]|\p{Cc}/gu, '')
     .replace(/[\u2010-\u2015\u2212\u2043\ufe58\u2e3a\u2e3b_]|--+/g, '-')
