@@ -40,7 +40,13 @@ function handFinish(job: Job): Remedy[] {
     );
   const to = at(FORM_F.threads.max);
   return to > 0
-    ? [remedy('finish-by-hand', { to, toNominal: at(FORM_F.threads.min) }, 'common-practice')]
+    ? [
+        remedy(
+          'finish-by-hand',
+          { to, toNominal: at((FORM_F.threads.min + FORM_F.threads.max) / 2) },
+          'common-practice',
+        ),
+      ]
     : [];
 }
 

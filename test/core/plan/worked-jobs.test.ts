@@ -191,7 +191,7 @@ describe('J4: 1/2-13-2B, blind, 3/4 in full, 4140 at 30 HRC', () => {
 
   it('never: 7/16, nor 11.0 without a warning', () => {
     expect(judged(result, '7/16').verdict).toBe('outside');
-    expect(judged(result, '11').verdict).toBe('risk');
+    expect(judged(result, '11.0').verdict).toBe('risk');
   });
 });
 
