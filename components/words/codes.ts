@@ -8,7 +8,7 @@ import type { Assumption, Reason, Remedy, Warning } from '../../core/plan/types'
 import { ASSUMPTIONS } from './en/assumptions';
 import { NOTES } from './en/notes';
 import { PROBLEMS } from './en/problems';
-import { REASONS } from './en/reasons';
+import { REASONS, ROUGH_REASONS } from './en/reasons';
 import { REMEDIES } from './en/remedies';
 import { WARNINGS, type WarningWords } from './en/warnings';
 import type { Unit } from './format';
@@ -17,7 +17,7 @@ import { fill, readable } from './template';
 export type { Level } from './en/warnings';
 
 function sentence(
-  table: Record<string, string | undefined>,
+  table: Readonly<Record<string, string | undefined>>,
   code: string,
   values: object,
   unit: Unit,
@@ -40,7 +40,8 @@ export function noteText(note: Note, unit: Unit): string {
 
 /** Why a tap leads, works or will not do. */
 export function reasonText(reason: Reason, unit: Unit): string {
-  return sentence(REASONS, reason.code, reason.numbers, unit);
+  const rough = reason.source === 'chip-bulking' && ROUGH_REASONS[reason.code] !== undefined;
+  return sentence(rough ? ROUGH_REASONS : REASONS, reason.code, reason.numbers, unit);
 }
 
 /** Something taken for granted, short enough for a list on the card. */

@@ -43,6 +43,12 @@ export function length(mm: number, unit: Unit): string {
   return `${lengthNumber(mm, unit)} ${unit}`;
 }
 
+/** A length known only roughly, to 2 figures: `41 mm`, `1.6 in`. Say “about” before it. */
+export function roughLength(mm: number, unit: Unit): string {
+  const value = unit === 'mm' ? mm : mmToInch(mm);
+  return `${significant(value, 2)} ${unit}`;
+}
+
 /** A length in both units, for print and prose that cannot be switched: `21.0 mm (0.827 in)`. */
 export function bothLengths(mm: number, first: Unit = 'mm'): string {
   return `${length(mm, first)} (${length(mm, first === 'mm' ? 'in' : 'mm')})`;

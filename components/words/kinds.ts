@@ -15,6 +15,7 @@ const KINDS = {
   whole: (value: number) => format.decimals(value, 0),
   length: format.length,
   limit: format.limitLength,
+  roughly: format.roughLength,
   torque: format.torque,
   force: format.force,
   percent: (value: number) => format.percent(value),

@@ -8,6 +8,7 @@ import {
   WARNING_CODES,
 } from '../../core/plan/codes';
 import { THREAD_NOTE_CODES, THREAD_PROBLEM_CODES } from '../../core/thread/codes';
+import { LIMITS_NOTE_CODES, LIMITS_PROBLEM_CODES } from '../../core/limits/codes';
 import { SOURCES, type SourceId } from '../../core/sources';
 import * as words from '../../components/words';
 import { ASSUMPTIONS } from '../../components/words/en/assumptions';
@@ -27,8 +28,12 @@ describe('every code of the core has words, and no words are left over', () => {
     ['warnings', WARNINGS, WARNING_CODES],
     ['remedies', REMEDIES, REMEDY_CODES],
     ['assumptions', ASSUMPTIONS, ASSUMPTION_CODES],
-    ['problems', PROBLEMS, [...THREAD_PROBLEM_CODES, ...REQUEST_PROBLEM_CODES]],
-    ['notes', NOTES, THREAD_NOTE_CODES],
+    [
+      'problems',
+      PROBLEMS,
+      [...THREAD_PROBLEM_CODES, ...LIMITS_PROBLEM_CODES, ...REQUEST_PROBLEM_CODES],
+    ],
+    ['notes', NOTES, [...THREAD_NOTE_CODES, ...LIMITS_NOTE_CODES]],
   ])('%s', (_, table, codes) => {
     expect(sorted(Object.keys(table))).toEqual(sorted(codes));
   });

@@ -31,3 +31,28 @@ export const LESSON = {
   allCautions: 'All cautions, with the rules behind them',
   tryIt: 'Try it in the planner',
 } as const;
+
+/** The chain of depths as a table. */
+export const CHAIN_WORDS = {
+  caption: '{thread}: from the face to the drill’s shoulder',
+  part: 'Part of the chain',
+  pitches: 'Pitches',
+  fullThread: 'Full thread',
+  chamfer: 'Chamfer, longest of {threads} threads',
+  clearance: 'Stop clearance',
+  shoulder: 'Shoulder at least',
+  middle: 'with a chamfer in the middle of its class',
+} as const;
+
+/** The quarter rule, tried. */
+export const RULE_WORDS = {
+  caption: 'Drilled a quarter deeper than the thread',
+  thread: 'Thread',
+  fullThread: 'Full thread',
+  rule: 'The rule drills',
+  room: 'Room it leaves, pitches',
+  wants: 'Chamfer of {chamfer} and stop want, pitches',
+  result: 'Full thread you get',
+  fits: 'all of it',
+  short: '{got}, no more',
+} as const;

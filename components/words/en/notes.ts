@@ -1,8 +1,9 @@
 /** What should be said beside an answer that was given. English. */
 
+import type { LimitsNoteCode } from '../../../core/limits/codes';
 import type { ThreadNoteCode } from '../../../core/thread/codes';
 
-export const NOTES: Record<ThreadNoteCode, string> = {
+export const NOTES: Record<ThreadNoteCode | LimitsNoteCode, string> = {
   'number-size-read': 'Read as the number size {size}.',
   'not-standard-pair':
     'Not a pair of the standard lists. It is treated as special: its limits are computed, not tabulated.',
@@ -20,6 +21,16 @@ export const NOTES: Record<ThreadNoteCode, string> = {
   'fit-internal-part': '{typed} is a fit; the hole’s part of it, {class}, was read.',
   'lower-case-class':
     '{typed} was read as {class}: capitals are for holes, small letters for screws.',
+  'not-tabulated': 'Not in its standard’s table: these limits come from the standard’s formulas.',
+  'minor-max-unknown':
+    'The largest minor diameter of this profile is not known here with confidence: take it from the drawing.',
+  'insert-minor-closer':
+    'For wire inserts the minor diameter is often held closer[, to {minorMax:limit} at most].',
+  'long-engagement':
+    'Long engagement: the tolerance on pitch diameter is {factor:number} times the usual.',
+  'parallel-pipe-from-memory': 'The tolerance of this pipe thread is from memory: check it.',
+  'printed-cell':
+    'The standard prints one of these limits otherwise than its formula gives; the printed one stands.',
   'pipe-name': '{typed} was read as {form}.',
   'gauging-dropped': 'The gauging note {typed} does not change the hole and was left out.',
 };

@@ -40,6 +40,16 @@ export const PROBLEMS: Record<string, string> = {
     'Recognised, but not covered here: {family}. Metric M and MJ and unified threads are.',
   'size-out-of-range': '{size} is outside the sizes covered here, M1 to M300 and #0 to 6 inch.',
 
+  // Its limits.
+  'taper-pipe':
+    '{designation} is gauged by how far the gauge goes in, so it has no limits of diameter.',
+  'no-limits-held':
+    'The limits of {designation} are not known here with confidence. Take them from the standard.',
+  'outside-tolerances':
+    '{designation} is beyond the sizes and pitches of the tolerance system. Take its limits from the drawing.',
+  'class-unknown':
+    'The tolerance system has no class {class} for {designation}. Leave the class out for the usual one.',
+
   // The hole.
   'full-thread-not-positive':
     'Full thread must be more than 0, like 16. Leave it empty for 1.5 diameters.',

@@ -11,15 +11,15 @@ export const REASONS: Record<ReasonCode, string> = {
   'suits-short-chips': 'This metal chips short, and short chips can lie in straight flutes.',
   'chips-wrong-way': 'That is not the way this hole wants them to go.',
   'chips-ahead-no-room':
-    'It would pack its chips against the floor. They want {needed:length} of free hole below the tap[; there is {have:length}].',
+    'It would pack its chips against the floor: they want about {needed:roughly} of free hole below the tap[, and there is {have:length}].',
   'chips-ahead-fit':
-    'It drives the chips ahead, and there is room: they want {needed:length} of free hole below the tap[; there is {have:length}].',
+    'It drives the chips ahead, and there is room: they want about {needed:roughly} of free hole below the tap[; there is {have:length}].',
   'chips-must-not-fall': 'It would push its chips out below, where they must not fall.',
 
   // Reach.
   reaches: 'It reaches[, and leaves {room:pitches} of room below the full thread].',
   'does-not-reach':
-    'It does not reach: it would need {needed:length} to the shoulder, {short:length} more than the drawing allows. The most full thread it can give is {obtainable:length}.',
+    'It does not reach: with its longest chamfer it needs {needed:length} to the shoulder[; the drawing allows {have:length}].',
   'below-clearance':
     'It cannot run through: it wants {needed:length} free below the part[; there is {have:length}].',
   'chamfer-usual-blind':
@@ -57,9 +57,14 @@ export const REASONS: Record<ReasonCode, string> = {
 
   // What would make it work.
   'no-drill-inside': 'No stocked drill leaves the hole it wants.',
-  'fits-if-deeper': 'It fits if the hole may go {by:length} deeper[, to {to:length}].',
+  'fits-if-deeper': 'It fits if the hole may go {by:length} deeper.',
   'fits-if-shorter-thread': 'It fits if {to:length} of full thread is enough.',
   'fits-if-room-below': 'It fits with {by:length} more room below the part.',
   'fits-if-spindle': 'It works on a spindle that gives {torque:torque}.',
   'fits-if-chips-may-fall': 'It works if chips may fall out below.',
+};
+
+/** Said instead where the number rests on how chips pack, which is known only roughly. */
+export const ROUGH_REASONS: Partial<Record<ReasonCode, string>> = {
+  'fits-if-deeper': 'It fits if the hole may go about {by:roughly} deeper.',
 };

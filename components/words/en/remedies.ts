@@ -17,7 +17,7 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'thread-mill': {
     title: 'Mill the thread',
-    text: 'A thread mill needs no chamfer and little torque[: {to:length} of full thread, {toNominal:length} with care]. It takes longer, and its cutter must fit the hole.',
+    text: 'A thread mill needs no chamfer and little torque[: {to:length} of full thread or a little more]. It takes longer, and its cutter must fit the hole.',
   },
   'relief-groove': {
     title: 'Ask for a relief groove',

@@ -29,9 +29,9 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
     text: 'A worn tap needs {worn:torque}[; the spindle gives {spindle:torque}]. Torque is the limit here, not power, and turning slower or faster does not lower it.',
   },
   'chips-ahead-no-room': {
-    level: 'stop',
-    title: 'Chips would jam against the floor',
-    text: 'A tap that drives its chips ahead wants {needed:length} of free hole below it[; this hole leaves {have:length}].',
+    level: 'note',
+    title: 'No spiral-point tap here',
+    text: 'It drives its chips ahead, and packed against the floor they want about {needed:roughly} of free hole below it; this hole leaves {have:length}. Without that room the tap jams and breaks.',
     lesson: 'naming-a-tap',
   },
   'chips-must-not-fall': {

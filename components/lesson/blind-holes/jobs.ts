@@ -1,0 +1,57 @@
+/** Holes of the lesson on blind holes, from the work of an invented shop. Lengths in mm. */
+
+import type { HoleRequest } from '../../../core/plan/types';
+import { quarterRuleDepth } from '../../../core/hole/rules';
+import { inchToMm } from '../../../core/units';
+
+/** A pump housing in stainless on VMC-A. */
+const housing: HoleRequest = {
+  thread: 'M8x1.25-6H',
+  fullThread: 16,
+  hole: { kind: 'blind', limit: { at: 'shoulder', depth: 22 } },
+  material: 'stainless-austenitic',
+};
+
+/** A gearbox foot drilled by the quarter rule. */
+const foot: HoleRequest = {
+  thread: 'M20x2.5-6H',
+  fullThread: 20,
+  hole: { kind: 'blind', limit: { at: 'shoulder', depth: quarterRuleDepth(20) } },
+  material: 'steel-medium',
+};
+
+/** A valve cover whose floor is too near. */
+const cover: HoleRequest = {
+  thread: 'M10x1.5-6H',
+  fullThread: 15,
+  hole: { kind: 'blind', limit: { at: 'shoulder', depth: 16.5 } },
+  material: 'al-wrought',
+};
+
+/** A flange from an inch drawing. */
+const flange: HoleRequest = {
+  thread: '1/2-13 UNC-2B',
+  fullThread: inchToMm(0.75),
+  hole: { kind: 'blind' },
+  material: 'steel-alloy-30hrc',
+};
+
+/** A bracket for the reader to work out. */
+const bracket: HoleRequest = {
+  thread: 'M6x1-6H',
+  fullThread: 12,
+  hole: { kind: 'blind' },
+  material: 'al-wrought',
+};
+
+export const JOBS = { housing, foot, cover, flange, bracket } as const;
+
+export type JobName = keyof typeof JOBS;
+
+/** Threads the quarter rule is tried on: thread and full thread, mm. */
+export const RULE_CASES: readonly { thread: string; fullThread: number }[] = [
+  { thread: 'M6x1-6H', fullThread: 12 },
+  { thread: 'M16x2-6H', fullThread: 16 },
+  { thread: 'M20x2.5-6H', fullThread: 20 },
+  { thread: 'M20x2.5-6H', fullThread: 40 },
+];
