@@ -39,6 +39,8 @@ export interface Job {
   drills: DrillChoice[];
   drill: DrillChoice | null;
   formDrill: DrillChoice | null;
+  /** Hole sizes a form tap may be given, mm. */
+  formWindow: Range;
   /** Hole the mechanics reckon with, mm: the drill, or the middle of the window where none fits. */
   cutHole: number;
 }
@@ -113,7 +115,7 @@ export function prepareJob({ request, thread, limits, material, borrowedMax }: J
     listed: listedDrill(thread),
     target: targetHole(thread, major),
     largest: wantsLargestHole(material),
-    system: thread.system === 'metric' ? 'metric' : 'inch',
+    system: thread.system === 'unified' ? 'inch' : 'metric',
   });
   const formWindow: HoleWindow = {
     min: formHole(major, pitch, FORM_WINDOW.max),
@@ -144,6 +146,7 @@ export function prepareJob({ request, thread, limits, material, borrowedMax }: J
     drills,
     drill,
     formDrill: formDrill(formWindow, request.stockedDrills),
+    formWindow,
     cutHole: drill?.diameter ?? (window.min + window.max) / 2,
   };
 }

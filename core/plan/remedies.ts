@@ -19,6 +19,10 @@ function remedy(
   return { code, numbers, source };
 }
 
+function tapFits(taps: Judged[]): boolean {
+  return taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill');
+}
+
 /** The tap this hole would get if nothing stood in its way: right course, usual chamfer. */
 function wishedTap(job: Job, taps: Judged[]): Judged | undefined {
   const usual = job.request.hole.kind === 'blind' ? 'semi-bottoming' : 'plug';
@@ -92,15 +96,16 @@ function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
   const found: Remedy[] = [];
   if (hole.kind !== 'through') return found;
   const plug = taps.find((tap) => tap.goes === wantedCourse(job) && tap.chamfer.class === 'plug');
-  const shortest = taps.reduce<Judged | undefined>(
-    (best, tap) => (tap.short > 0 && (!best || tap.short < best.short) ? tap : best),
-    undefined,
-  );
-  const anyFits = taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill');
+  const shortest = taps
+    .filter((tap) => tap.short > 0 && STYLES[tap.style].process === 'cut')
+    .reduce<Judged | undefined>(
+      (best, tap) => (!best || tap.short < best.short ? tap : best),
+      undefined,
+    );
   if (plug && plug.short > 0) {
     found.push(remedy('more-room-below', { by: plug.short, to: plug.beyond }, 'derived'));
   }
-  if (!anyFits && shortest) {
+  if (!tapFits(taps) && shortest) {
     found.push(
       remedy(
         'shorter-thread',
@@ -113,6 +118,9 @@ function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
       ),
     );
   }
+  const mill = taps.find((tap) => tap.style === 'thread-mill');
+  if (!tapFits(taps) && mill?.fits)
+    found.push(remedy('thread-mill', { to: mill.depth.fullThread }));
   if (hole.chipsMayFall === false) found.push(remedy('plug-or-vacuum-chips'));
   return found;
 }
@@ -121,10 +129,7 @@ function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
   const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
   const tooStrong = cut.filter((tap) => tap.reasons.some((each) => each.code === 'spindle-over'));
   const found: Remedy[] = [];
-  if (
-    tooStrong.length > 0 &&
-    !taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill')
-  ) {
+  if (tooStrong.length > 0 && !tapFits(taps)) {
     const least = Math.min(...tooStrong.map((tap) => tap.worn));
     const most = Math.max(...tooStrong.map((tap) => tap.worn));
     found.push(
@@ -162,10 +167,10 @@ function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
 export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
   const found: Remedy[] = [];
   if (!job.material.speed) found.push(remedy('tap-before-hardening'), remedy('thread-mill'));
-  if (!job.drill) {
+  if (job.drill?.verdict !== 'inside') {
     found.push(remedy('bore-or-ream', { min: job.window.min, max: job.window.max }, 'derived'));
   }
-  if (!taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill')) {
+  if (job.request.hole.kind === 'blind' && !tapFits(taps)) {
     found.push(...blindRemedies(job, taps, strip));
   }
   found.push(

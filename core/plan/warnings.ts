@@ -59,7 +59,7 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
   const found: Warning[] = [];
   const tap = spokenTap(taps);
   if (hole.kind === 'blind') {
-    const ahead = taps.find((each) => each.goes === 'ahead');
+    const ahead = job.material.speed ? taps.find((each) => each.goes === 'ahead') : undefined;
     const noRoom = ahead?.reasons.find((each) => each.code === 'chips-ahead-no-room');
     if (noRoom) found.push(warn('chips-ahead-no-room', noRoom.numbers, 'chip-bulking'));
   } else {
@@ -68,7 +68,8 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
       const numbers = { pitches: hole.thickness / job.pitch, thickness: hole.thickness };
       found.push(warn('thin-work', numbers, 'tap-chip-model'));
     }
-    const blocked = taps.find((each) => each.reasons.some((r) => r.code === 'below-clearance'));
+    // Only where the chamfer this hole would have had is the one that cannot pass.
+    const blocked = taps.find((each) => each.chamfer.class === 'plug' && each.short > 0);
     const clearBelow = hole.clearBelow;
     if (blocked && clearBelow !== undefined) {
       found.push(warn('below-clearance', { have: clearBelow, needed: blocked.beyond }, 'derived'));
@@ -91,8 +92,9 @@ function materialWarnings(job: Job): Warning[] {
   return found;
 }
 
-function threadWarnings(job: Job): Warning[] {
-  const { thread, request, limits, drill } = job;
+function threadWarnings(job: Job, taps: Judged[]): Warning[] {
+  const { thread, request, limits } = job;
+  const drill = taps[0]?.fits ? taps[0].drill : job.drill;
   const found: Warning[] = [];
   if (thread.hand === 'left') found.push(warn('left-hand'));
   if (request.interrupted) found.push(warn('interrupted'));
@@ -102,7 +104,8 @@ function threadWarnings(job: Job): Warning[] {
     found.push(warn('plated', numbers, 'derived'));
   }
   if (drill?.verdict === 'risk') {
-    const numbers = { diameter: drill.diameter, likely: drill.likely, max: job.window.max };
+    const { max } = drill === job.formDrill ? job.formWindow : job.window;
+    const numbers = { diameter: drill.diameter, likely: drill.likely, max };
     found.push(warn('drill-at-risk', numbers, 'handbook-drills'));
   }
   if (limits?.basis === 'computed' && thread.system === 'metric') {
@@ -116,7 +119,7 @@ function threadWarnings(job: Job): Warning[] {
 export function warningsFor(job: Job, taps: Judged[], strip: StripCheck | null): Warning[] {
   const found = [
     ...forceWarnings(job, taps),
-    ...threadWarnings(job),
+    ...threadWarnings(job, taps),
     ...holeWarnings(job, taps),
     ...materialWarnings(job),
   ];
