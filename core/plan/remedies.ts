@@ -151,16 +151,19 @@ function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
   return found;
 }
 
+/** Beyond this many diameters more thread helps little: the first few carry most of the load. Common practice. */
+const LONGEST_USEFUL = 2.5;
+
 function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
   if (!strip || job.fullThread >= strip.wanted - 1e-9) return [];
   const numbers = { to: strip.wanted, matching: strip.matching };
-  const sheet = job.request.hole.kind === 'through' && job.request.hole.thickness < strip.wanted;
-  return sheet
-    ? [remedy('extruded-or-insert', numbers, 'fed-std-h28')]
-    : [
-        remedy('longer-engagement', numbers, 'fed-std-h28'),
-        remedy('softer-screw-or-insert', numbers, 'fed-std-h28'),
-      ];
+  const { hole } = job.request;
+  if (hole.kind === 'through' && hole.thickness < strip.wanted) {
+    return [remedy('extruded-or-insert', numbers, 'fed-std-h28')];
+  }
+  const insert = remedy('softer-screw-or-insert', numbers, 'fed-std-h28');
+  if (strip.wanted > LONGEST_USEFUL * job.thread.diameter) return [insert];
+  return [remedy('longer-engagement', numbers, 'fed-std-h28'), insert];
 }
 
 /** Remedies for a plan, cheapest first, each once. Lengths mm, torque N·m. Sources: on each. */
