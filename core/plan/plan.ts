@@ -1,20 +1,15 @@
 /** From a drawing's words to a tap, a hole and a card: the recommendation, each step with its reason. */
 
 import { cycleSeconds, tappingSpeed } from '../cycle/speed';
-import { threadLimits } from '../limits/thread-limits';
-import type { ThreadLimits } from '../limits/limits';
-import { findMaterial } from '../material/table';
 import { answer, type Outcome } from '../outcome';
 import { STYLES } from '../tap/styles';
-import { readThread } from '../thread/read';
-import type { Thread } from '../thread/thread';
 import { assumptionsFor } from './assumptions';
 import { candidatesFor, webOf, type Candidate } from './candidates';
-import { prepareJob, type Job } from './job';
+import type { Job } from './job';
 import { judge, type Judged } from './judge';
+import { jobOf } from './prepare';
 import { rank } from './rank';
 import { remediesFor } from './remedies';
-import { checkRequest } from './request';
 import { stripCheck } from './strength';
 import type { Cycle, HolePlan, HoleRequest, TapChoice } from './types';
 import { spokenTap, warningsFor } from './warnings';
@@ -59,14 +54,6 @@ function toChoice(job: Job, tap: Judged, isBest: boolean): TapChoice {
   };
 }
 
-/** Upper minor limit to plan by where the standard's own is not known (UNJ): UN 3B tolerance on its minimum. */
-function borrowedMinorMax(thread: Thread, limits: ThreadLimits): number | undefined {
-  if (limits.minor.max !== undefined) return undefined;
-  const like = threadLimits({ ...thread, form: thread.form === 'UNJ' ? 'UN' : 'M' });
-  if (!like.ok || like.value.minor.max === undefined) return undefined;
-  return limits.minor.min + (like.value.minor.max - like.value.minor.min);
-}
-
 function planJob(job: Job): HolePlan {
   const { candidates, scale } = candidatesFor(job);
   const taps = rank(
@@ -100,14 +87,6 @@ function planJob(job: Job): HolePlan {
  * Sources: stand on every reason, warning, assumption and remedy.
  */
 export function planHole(request: HoleRequest): Outcome<HolePlan> {
-  const reading = readThread(request.thread);
-  const problems = [...(reading.ok ? [] : reading.problems), ...checkRequest(request)];
-  if (!reading.ok || problems.length > 0) return { ok: false, problems };
-  const thread = reading.value;
-  const limits = threadLimits(thread);
-  if (!limits.ok) return { ok: false, problems: limits.problems };
-  const material = findMaterial(request.material)!;
-  const borrowedMax = borrowedMinorMax(thread, limits.value);
-  const job = prepareJob({ request, thread, limits: limits.value, material, borrowedMax });
-  return answer(planJob(job), [...reading.notes, ...limits.notes]);
+  const job = jobOf(request);
+  return job.ok ? answer(planJob(job.value), job.notes) : job;
 }
