@@ -7,7 +7,7 @@ import type { Note, Problem } from '../../core/outcome';
 import type { Assumption, Reason, Remedy, Warning } from '../../core/plan/types';
 import { ASSUMPTIONS } from './en/assumptions';
 import { NOTES } from './en/notes';
-import { PROBLEMS } from './en/problems';
+import { FAMILIES, OR, PROBLEMS } from './en/problems';
 import { REASONS, ROUGH_REASONS } from './en/reasons';
 import { REMEDIES } from './en/remedies';
 import { WARNINGS, type WarningWords } from './en/warnings';
@@ -28,9 +28,20 @@ function sentence(
     : fill(template, values as Record<string, number | string>, unit);
 }
 
+/** `a, b, c` as `a, b or c`; a family of threads by its name. */
+function echoed(data: Record<string, string>): Record<string, string> {
+  const { offers, family } = data;
+  const names: Record<string, string> = FAMILIES;
+  return {
+    ...data,
+    ...(offers !== undefined && { offers: offers.replace(/, ([^,]*)$/, `${OR}$1`) }),
+    ...(family !== undefined && { family: names[family] ?? family }),
+  };
+}
+
 /** What is wrong with an input and what to type instead, for beside its field. */
 export function problemText(problem: Problem, unit: Unit): string {
-  return sentence(PROBLEMS, problem.code, problem.data ?? {}, unit);
+  return sentence(PROBLEMS, problem.code, echoed(problem.data ?? {}), unit);
 }
 
 /** Something to know about an answer that was given. */

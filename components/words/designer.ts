@@ -51,7 +51,7 @@ export function designerNote(plan: HolePlan, request: HoleRequest, unit: Unit): 
   return [
     fill(DESIGNER.asked, asked, unit),
     fill(DESIGNER.needs, { ...usual.numbers, threads }, unit),
-    fill(DESIGNER.gives, { list }, unit),
+    list ? fill(DESIGNER.gives, { list }, unit) : DESIGNER.givesNone,
     DESIGNER.options,
     ...options,
     DESIGNER.ask,

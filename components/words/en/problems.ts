@@ -3,7 +3,31 @@
  * `{typed}` and the other slots without a kind are echoed as the core gives them.
  */
 
-export const PROBLEMS: Record<string, string> = {
+import type { LimitsProblemCode } from '../../../core/limits/codes';
+import type { RequestProblemCode } from '../../../core/plan/codes';
+import type { ThreadProblemCode } from '../../../core/thread/codes';
+import type { ThreadFamily } from '../../../core/thread/not-covered';
+
+type ProblemCode = ThreadProblemCode | LimitsProblemCode | RequestProblemCode;
+
+/** Between the last two of several spellings that could be meant. */
+export const OR = ' or ';
+
+/** Threads that are recognised and refused. */
+export const FAMILIES: Record<ThreadFamily, string> = {
+  'multi-start': 'threads of several starts',
+  trapezoidal: 'trapezoidal threads',
+  acme: 'ACME threads',
+  whitworth: 'Whitworth threads',
+  ba: 'BA threads',
+  buttress: 'buttress threads',
+  round: 'round threads',
+  conduit: 'conduit and lamp threads',
+  'other-pipe': 'this kind of pipe thread',
+  miniature: 'miniature threads',
+};
+
+export const PROBLEMS: Record<ProblemCode, string> = {
   // The thread, as typed.
   empty: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',
   unreadable:
@@ -21,9 +45,9 @@ export const PROBLEMS: Record<string, string> = {
   'length-not-needed':
     '{length} looks like the length of a screw. A hole needs only the thread: {suggestion}.',
   'series-pitch-mismatch':
-    '{size} {series} does not have that pitch[: it has {seriesTpi} threads per inch]. [That pitch is {pairSeries}.] Choose one: {offers}.',
+    '{size} {series} does not have that pitch[: it has {seriesTpi} threads per inch]. [That pitch is {pairSeries}.] Type {offers}.',
   'pitch-missing': 'Which pitch? Type {offers}.',
-  'which-pitch': '{size} can be a number size or inches, and has no such pitch. Type {offers}.',
+  'which-pitch': '“{typed}” stands in no list of threads. Type {offers}.',
   'which-pipe': 'Which pipe thread? Type {offers}.',
   'pitch-too-large':
     'A pitch of {pitch} is too coarse for {size}. Is it a length, or threads per inch?',
@@ -37,7 +61,7 @@ export const PROBLEMS: Record<string, string> = {
     '{form} does not come in {size}. Pipe sizes are 1/16, 1/8, 1/4, 3/8, 1/2, 3/4, 1 and up.',
   'external-pipe': 'R is the taper thread on the pipe. For the hole type {offers}.',
   'not-covered':
-    'Recognised, but not covered here: {family}. Metric M and MJ and unified threads are.',
+    'Recognised, but not covered here: {family}. Metric M and MJ, unified and pipe threads are.',
   'size-out-of-range': '{size} is outside the sizes covered here, M1 to M300 and #0 to 6 inch.',
 
   // Its limits.
