@@ -52,7 +52,7 @@ export function externalMajorMin(thread: Thread): number {
 }
 
 /**
- * Least pitch diameter of a 6g or 2A screw for this thread, mm. Tables and formulas as for
+ * Least pitch diameter of a 6g or 2A screw for this thread, mm. Sources: those of
  * `externalMajorMin`; of pipe threads the basic pitch diameter of a 60 degree profile.
  */
 export function externalPitchMin(thread: Thread): number {

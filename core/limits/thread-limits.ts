@@ -27,7 +27,7 @@ export function threadLimits(thread: Thread, options: LimitsOptions = {}): Outco
   return thread.system === 'unified' ? unifiedLimits(thread, options) : pipeLimits(thread);
 }
 
-/** The minor-diameter limits in mm, whatever their unit. `max` is missing where it is not known (UNJ). */
+/** The minor-diameter limits in mm, whatever their unit, by the exact inch. `max` is missing where it is not known (UNJ). Derived. */
 export function minorLimitsMm(limits: ThreadLimits): { min: number; max?: number } {
   const factor = limits.unit === 'in' ? MM_PER_INCH : 1;
   const { min, max } = limits.minor;

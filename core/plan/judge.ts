@@ -19,6 +19,7 @@ export interface Judged extends Candidate {
   reasons: Reason[];
 }
 
+/** One statement about a tap: its code, its numbers (mm, N·m or shares, as the code says) and its source. */
 export function reason(
   code: ReasonCode,
   numbers: Record<string, number> = {},
