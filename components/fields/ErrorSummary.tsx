@@ -2,20 +2,13 @@
 
 import { useEffect, useRef } from 'preact/hooks';
 import { Sign } from '../result/Sign';
-import { fieldId } from './field';
+import { FieldLink } from './FieldLink';
 
 export interface ErrorSummaryProps {
   heading: string;
   problems: readonly { field: string; text: string }[];
   /** Counts the times the form was sent: each time the summary takes the focus. */
   attempt: number;
-}
-
-/** Folded-away fields are opened first, or the focus would go nowhere. */
-function focusField(name: string): void {
-  const control = document.getElementById(fieldId(name));
-  control?.closest('details')?.setAttribute('open', '');
-  control?.focus();
 }
 
 export function ErrorSummary({ heading, problems, attempt }: ErrorSummaryProps) {
@@ -32,15 +25,7 @@ export function ErrorSummary({ heading, problems, attempt }: ErrorSummaryProps) 
       <ul>
         {problems.map(({ field, text }) => (
           <li key={field}>
-            <a
-              href={`#${fieldId(field)}`}
-              onClick={(event) => {
-                event.preventDefault();
-                focusField(field);
-              }}
-            >
-              {text}
-            </a>
+            <FieldLink field={field}>{text}</FieldLink>
           </li>
         ))}
       </ul>

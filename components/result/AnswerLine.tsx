@@ -1,11 +1,24 @@
 /** The answer as one sentence, large enough to read from two metres; what is carried to the machine stands out. */
 
 import type { Part } from '../words';
+import { Sign } from './Sign';
 
-export function AnswerLine({ parts }: { parts: readonly Part[] }) {
+export interface AnswerLineProps {
+  parts: readonly Part[];
+  /** Nothing fits: a stop, with its sign. */
+  stop?: boolean;
+}
+
+/** A number and its unit stay on one line. */
+const whole = (text: string): string => text.replace(/(\d) (?=\S)/g, '$1\u00a0');
+
+export function AnswerLine({ parts, stop = false }: AnswerLineProps) {
   return (
-    <p class="answer">
-      {parts.map((part, index) => (part.strong ? <em key={index}>{part.text}</em> : part.text))}
+    <p class={stop ? 'answer stop' : 'answer'}>
+      {stop && <Sign level="stop" />}
+      <span>
+        {parts.map(({ text, strong }) => (strong ? <em key={text}>{whole(text)}</em> : text))}
+      </span>
     </p>
   );
 }

@@ -16,13 +16,13 @@ export function NumberList({ rows }: { rows: readonly NumberRow[] }) {
       {rows.map(({ name, value, beside = [], picture }) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd>
-            {value}
-            {picture}
-            {beside.map((text) => (
-              <small key={text}>{text}</small>
-            ))}
-          </dd>
+          <dd>{value}</dd>
+          {picture && <dd class="picture">{picture}</dd>}
+          {beside.map((text) => (
+            <dd class="beside" key={text}>
+              {text}
+            </dd>
+          ))}
         </div>
       ))}
     </dl>

@@ -3,7 +3,7 @@
  * calculators are islands apart: they meet here.
  */
 
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Unit } from '../words';
 import { deviceStore, keep, readKept } from './device';
 
@@ -20,12 +20,8 @@ function change(unit: Unit, chosen: boolean): void {
   for (const listener of listeners) listener(unit, chosen);
 }
 
-export function currentUnit(): Unit {
-  return current;
-}
-
 /** Shows this page in a unit, because its address says so. Not remembered. */
-export function showUnit(unit: Unit): void {
+function showUnit(unit: Unit): void {
   change(unit, false);
 }
 
@@ -36,14 +32,23 @@ export function chooseUnit(unit: Unit): void {
   change(unit, true);
 }
 
-/** The unit chosen on an earlier visit, if any. */
-export function rememberedUnit(): Unit | undefined {
+function rememberedUnit(): Unit | undefined {
   const store = deviceStore();
   return store ? readKept(store).unit : undefined;
 }
 
+/**
+ * Settles the unit of a page that was just opened: its address first, for its bare numbers mean
+ * nothing without it, and without a word there they are millimetres; on a blank page the
+ * reader's last choice.
+ */
+export function openInUnit(fromAddress: string, started: boolean): void {
+  if (fromAddress === 'in' || fromAddress === 'mm') showUnit(fromAddress);
+  else showUnit(started ? 'mm' : (rememberedUnit() ?? 'mm'));
+}
+
 /** Hears of changes; `chosen` tells a reader's choice from an address. Returns the way to stop. */
-export function onUnit(listener: Listener): () => void {
+function onUnit(listener: Listener): () => void {
   listeners.add(listener);
   return () => listeners.delete(listener);
 }
@@ -56,4 +61,11 @@ export function useUnit(): Unit {
     return onUnit(setUnit);
   }, []);
   return unit;
+}
+
+/** Calls back when the reader turns the switch, so that what was typed can be restated. */
+export function useUnitChosen(onChosen: (unit: Unit) => void): void {
+  const latest = useRef(onChosen);
+  latest.current = onChosen;
+  useEffect(() => onUnit((unit, chosen) => chosen && latest.current(unit)), []);
 }

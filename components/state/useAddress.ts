@@ -21,8 +21,6 @@ export interface AddressState<Name extends string> {
   notes: AddressNote[];
   /** False on the server and until the address has been read. */
   read: boolean;
-  /** Counts the times values came from the address rather than from the keyboard. */
-  arrivals: number;
   set: (changes: Partial<Values<Name>>) => void;
   /** Ends the edit: the next change adds an entry of its own. */
   settle: () => void;
@@ -31,21 +29,27 @@ export interface AddressState<Name extends string> {
 interface Held<Name extends string> {
   values: Values<Name>;
   notes: AddressNote[];
-  arrivals: number;
+  read: boolean;
 }
 
-/** `fields` must be one constant list. */
+/**
+ * `fields` must be one constant list. `onArrive` hears the values whenever they come from the
+ * address: on loading and when the reader goes back or forward.
+ */
 export function useAddress<Name extends string>(
   fields: readonly AddressField<Name>[],
+  onArrive: (values: Values<Name>) => void,
 ): AddressState<Name> {
   const [held, setHeld] = useState<Held<Name>>(() => ({
     values: initialValues(fields),
     notes: [],
-    arrivals: 0,
+    read: false,
   }));
   const latest = useRef(held.values);
   const editing = useRef(false);
   const timer = useRef<number | undefined>(undefined);
+  const arrived = useRef(onArrive);
+  arrived.current = onArrive;
 
   const rewrite = useCallback(() => {
     window.clearTimeout(timer.current);
@@ -61,7 +65,8 @@ export function useAddress<Name extends string>(
       editing.current = false;
       const { values, notes } = readAddress(location.search, fields);
       latest.current = values;
-      setHeld((before) => ({ values, notes, arrivals: before.arrivals + 1 }));
+      setHeld({ values, notes, read: true });
+      arrived.current(values);
     };
     arrive();
     window.addEventListener('popstate', arrive);
@@ -88,5 +93,5 @@ export function useAddress<Name extends string>(
     editing.current = false;
   }, [rewrite]);
 
-  return { ...held, read: held.arrivals > 0, set, settle };
+  return { ...held, set, settle };
 }

@@ -1,0 +1,166 @@
+/** One plan on one sheet of A4 or Letter, black on white: what the machine is set by and what is written back. */
+
+import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
+import { HoleSection } from '../drawing/HoleSection';
+import { worded } from '../planner/PlanNotices';
+import { LABELS } from '../planner/messages';
+import { CARD_NAMES, type Inputs } from '../planner/inputs';
+import { AnswerLine } from '../result/AnswerLine';
+import { Sign } from '../result/Sign';
+import {
+  answerSentence,
+  assumptionText,
+  becauseSentence,
+  bestTap,
+  materialName,
+  NOT_A_RATING,
+  remedyText,
+  type Unit,
+} from '../words';
+import { CARD, RECORD } from './messages';
+import { QrCode } from './QrCode';
+import { cardRows } from './rows';
+
+export interface CardProps {
+  plan: HolePlan;
+  request: HoleRequest;
+  values: Inputs;
+  unit: Unit;
+  example: boolean;
+  /** Where the live plan is; empty until a browser knows. */
+  address: string;
+  /** Day the card was made and version of the site. */
+  made: string;
+}
+
+function Heading({ values, plan, request, example }: CardProps) {
+  return (
+    <>
+      {example && <p class="card-example">{CARD.example}</p>}
+      <header class="card-top">
+        <h2>{plan.thread.designation}</h2>
+        <p>
+          {CARD.title}
+          <br />
+          {materialName(request.material)}
+        </p>
+      </header>
+      <dl class="card-blanks">
+        {CARD_NAMES.map((name) => (
+          <div key={name}>
+            <dt>{LABELS[name]}</dt>
+            <dd>{values[name]}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+function Run({ plan, request, unit, tap }: CardProps & { tap: TapChoice }) {
+  return (
+    <section class="card-run" aria-label={CARD.run}>
+      <table>
+        <tbody>
+          {cardRows(plan, request, tap, unit).map(({ name, value, beside }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>
+                <strong>{value}</strong>
+                {beside && <small>{beside}</small>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <HoleSection plan={plan} request={request} unit={unit} plain id="card-section" />
+    </section>
+  );
+}
+
+function NotToRun({ plan, request, unit }: CardProps) {
+  return (
+    <section class="card-stop">
+      <h3>
+        <Sign level="stop" /> {CARD.stop}
+      </h3>
+      <AnswerLine parts={answerSentence(plan, request, unit)} />
+      <p>{becauseSentence(plan, request, unit)}</p>
+      <ol>
+        {plan.remedies.map((remedy) => {
+          const { title, text } = remedyText(remedy, unit);
+          return (
+            <li key={remedy.code}>
+              <strong>{title}.</strong> {text}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+function Watch({ plan, unit }: CardProps) {
+  const notices = worded(plan, unit);
+  if (notices.length === 0) return null;
+  return (
+    <section class="card-watch" aria-label={CARD.watch}>
+      {notices.map(({ code, level, title, text }) => (
+        <p key={code}>
+          <Sign level={level} />
+          <span>
+            <strong>{title}.</strong> {text}
+          </span>
+        </p>
+      ))}
+    </section>
+  );
+}
+
+function Record() {
+  return (
+    <section aria-label={CARD.record}>
+      <ul class="card-record">
+        {RECORD.map((name) => (
+          <li key={name}>{name}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Foot({ plan, unit, address, made }: CardProps) {
+  return (
+    <footer class="card-foot">
+      <div>
+        <p>
+          <strong>{CARD.assumed}:</strong>{' '}
+          {plan.assumptions.map((assumption) => assumptionText(assumption, unit)).join(' ')}
+        </p>
+        <p>
+          <strong>{NOT_A_RATING.short}</strong>
+        </p>
+        {address && (
+          <p class="card-address">
+            {CARD.address}: {address}
+          </p>
+        )}
+        {made && <p>{made}</p>}
+      </div>
+      {address && <QrCode text={address} label={CARD.qr} />}
+    </footer>
+  );
+}
+
+export function Card(props: CardProps) {
+  const tap = bestTap(props.plan);
+  return (
+    <article class={`card${props.example ? ' card-is-example' : ''}`}>
+      <Heading {...props} />
+      {tap ? <Run {...props} tap={tap} /> : <NotToRun {...props} />}
+      <Watch {...props} />
+      {tap && <Record />}
+      <Foot {...props} />
+    </article>
+  );
+}

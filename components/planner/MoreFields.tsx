@@ -1,0 +1,120 @@
+/** Inputs one step away: each has a usual value that is listed as assumed until it is changed. */
+
+import { ChecksField } from '../fields/ChecksField';
+import { Fold } from '../fields/Fold';
+import { SelectField } from '../fields/SelectField';
+import { TextField } from '../fields/TextField';
+import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
+import { chamferOf } from '../../core/chamfer/classes';
+import { chamferText, styleName } from '../words';
+import { drillsChosen, drillsText, MEASURED_STYLES, MORE_NAMES, type InputName } from './inputs';
+import { LABELS, TEXT } from './messages';
+import { bind, LengthField, type FormState } from './PlannerForm';
+
+const SERIES = [
+  { value: 'metric', label: 'Metric' },
+  { value: 'fraction', label: 'Fraction' },
+  { value: 'number', label: 'Number' },
+  { value: 'letter', label: 'Letter' },
+] as const;
+
+function YesField({ form, name, label }: { form: FormState; name: InputName; label: string }) {
+  return (
+    <ChecksField
+      name={name}
+      label={LABELS[name]}
+      choices={[{ value: 'yes', label }]}
+      chosen={form.values[name] === 'yes' ? ['yes'] : []}
+      onChoose={(chosen) => {
+        form.set(name, chosen[0] ?? '');
+        form.settle(name);
+      }}
+    />
+  );
+}
+
+function DrillFields({ form }: { form: FormState }) {
+  const complaint = form.problem('drills');
+  return (
+    <>
+      <TextField {...bind(form, 'point')} unit="°" hint={TEXT.pointHint} digits />
+      <ChecksField
+        name="drills"
+        label={LABELS.drills}
+        choices={SERIES}
+        chosen={drillsChosen(form.values.drills)}
+        onChoose={(chosen) => {
+          form.set('drills', drillsText(chosen));
+          form.settle('drills');
+        }}
+        {...(complaint ? { problem: complaint } : {})}
+      />
+    </>
+  );
+}
+
+function CoatingFields({ form }: { form: FormState }) {
+  const unit = form.unit === 'mm' ? 'µm' : 'in';
+  return (
+    <>
+      <p class="hint">{TEXT.coatingHint}</p>
+      <div class="row level">
+        <LengthField form={form} name="coat-min" unit={unit} />
+        <LengthField form={form} name="coat-max" unit={unit} />
+      </div>
+    </>
+  );
+}
+
+function MeasuredFields({ form }: { form: FormState }) {
+  return (
+    <>
+      <TextField
+        {...bind(form, 'measured')}
+        unit="N·m"
+        hint={TEXT.measuredHint}
+        reading={form.reading('measured')}
+      />
+      {form.values.measured.trim() !== '' && (
+        <>
+          <SelectField
+            {...bind(form, 'measured-style')}
+            empty={TEXT.chooseTap}
+            choices={MEASURED_STYLES.map((value) => ({ value, label: styleName(value) }))}
+          />
+          <SelectField
+            {...bind(form, 'measured-chamfer')}
+            empty={TEXT.chooseChamfer}
+            choices={CHAMFER_CLASSES.map((value) => ({
+              value,
+              label: chamferText(
+                chamferOf(value, form.system === 'metric' ? 'metric' : 'inch'),
+                form.system,
+              ),
+            }))}
+          />
+          <YesField form={form} name="measured-worn" label={TEXT.worn} />
+        </>
+      )}
+    </>
+  );
+}
+
+export function MoreFields({ form }: { form: FormState }) {
+  const used = MORE_NAMES.some((name) => form.values[name] !== '') || form.values.rpm !== '';
+  const through = form.values.hole === 'through';
+  return (
+    <Fold summary={TEXT.more} open={used}>
+      {through && <LengthField form={form} name="partial" />}
+      {form.values.drive !== 'hand' && (
+        <TextField {...bind(form, 'rpm')} unit="rev/min" optional digits />
+      )}
+      <DrillFields form={form} />
+      <LengthField form={form} name="web" hint={TEXT.webHint} />
+      <LengthField form={form} name="centre" hint={TEXT.centreHint} />
+      <YesField form={form} name="interrupted" label={TEXT.crossed} />
+      <CoatingFields form={form} />
+      <MeasuredFields form={form} />
+    </Fold>
+  );
+}

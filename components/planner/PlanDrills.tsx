@@ -1,0 +1,100 @@
+/** Every near drill, judged against the class by the hole it is likely to leave. */
+
+import type { DrillChoice } from '../../core/drill/drill';
+import type { HolePlan } from '../../core/plan/types';
+import { Fold } from '../fields/Fold';
+import { Sign } from '../result/Sign';
+import { drillName, limitNumber, threadPercent, type Unit } from '../words';
+import { TEXT } from './messages';
+import { holeLimits } from './numbers';
+
+const VERDICTS = {
+  inside: { word: 'Inside', sign: 'good' },
+  risk: { word: 'At risk', sign: 'amber' },
+  outside: { word: 'Outside', sign: 'stop' },
+} as const;
+
+interface DrillTableProps {
+  drills: readonly DrillChoice[];
+  plan: HolePlan;
+  unit: Unit;
+}
+
+function DrillRow({ drill, chosen, unit }: { drill: DrillChoice; chosen: boolean; unit: Unit }) {
+  const { sign, word } = VERDICTS[drill.verdict];
+  return (
+    <tr class={chosen ? 'chosen' : undefined}>
+      <th scope="row">{drillName(drill)}</th>
+      <td class="number">{limitNumber(drill.diameter, unit)}</td>
+      <td class="number">{threadPercent(drill.percent.shop)}</td>
+      <td class="number">{limitNumber(drill.likely, unit)}</td>
+      <td>
+        <span class="verdict">
+          <Sign level={sign} />
+          {word}
+          {chosen && ', chosen'}
+        </span>
+      </td>
+    </tr>
+  );
+}
+
+/** The drills that serve or nearly serve, with one on either side that does not. */
+export function nearDrills(drills: readonly DrillChoice[]): readonly DrillChoice[] {
+  const serves = drills.map(({ verdict }) => verdict !== 'outside');
+  const [first, last] = [serves.indexOf(true), serves.lastIndexOf(true)];
+  return first < 0 ? drills : drills.slice(Math.max(0, first - 1), last + 2);
+}
+
+function DrillTable({ drills, plan, unit }: DrillTableProps) {
+  return (
+    <div class="scroll">
+      <table class="drills">
+        <caption class="unseen">{TEXT.drills}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Drill</th>
+            <th scope="col" class="number">
+              Size, {unit}
+            </th>
+            <th scope="col" class="number">
+              Thread, shop base
+            </th>
+            <th scope="col" class="number">
+              Likely hole, {unit}
+            </th>
+            <th scope="col">Verdict</th>
+          </tr>
+        </thead>
+        <tbody>
+          {drills.map((drill) => (
+            <DrillRow
+              key={drill.series + drill.name}
+              drill={drill}
+              chosen={drill.name === plan.drill?.name}
+              unit={unit}
+            />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+export function PlanDrills({ plan, unit }: { plan: HolePlan; unit: Unit }) {
+  if (plan.drills.length === 0) return null;
+  const near = nearDrills(plan.drills);
+  const limits = holeLimits(plan);
+  return (
+    <section aria-labelledby="drills-heading">
+      <h2 id="drills-heading">{TEXT.drills}</h2>
+      {limits && <p class="quiet">Minor diameter: {limits}.</p>}
+      <DrillTable drills={near} plan={plan} unit={unit} />
+      {near.length < plan.drills.length && (
+        <Fold summary={`${TEXT.allDrills} (${plan.drills.length})`}>
+          <DrillTable drills={plan.drills} plan={plan} unit={unit} />
+        </Fold>
+      )}
+    </section>
+  );
+}

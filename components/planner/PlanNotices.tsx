@@ -1,0 +1,72 @@
+/** What to watch: in a line under the answer, and in full further down. */
+
+import type { HolePlan } from '../../core/plan/types';
+import { Notice } from '../result/Notice';
+import { Sign } from '../result/Sign';
+import { bestTap, warningText, type Level, type Unit } from '../words';
+import { TEXT } from './messages';
+
+const ORDER: Record<Level, number> = { stop: 0, amber: 1, note: 2 };
+
+interface Worded extends ReturnType<typeof warningText> {
+  code: string;
+}
+
+/** Warnings about taps that were rejected for it: once another tap leads, good to know and no more. */
+const OF_THE_REJECTED: readonly string[] = ['chips-ahead-no-room', 'below-clearance'];
+
+/** Warnings in words, the loudest first. */
+export function worded(plan: HolePlan, unit: Unit): Worded[] {
+  const best = bestTap(plan);
+  return plan.warnings
+    .map((warning): Worded => {
+      const words = warningText(warning, unit);
+      const level = best && OF_THE_REJECTED.includes(warning.code) ? 'note' : words.level;
+      return { code: warning.code, ...words, level };
+    })
+    .sort((a, b) => ORDER[a.level] - ORDER[b.level]);
+}
+
+const noticeId = (code: string): string => `watch-${code}`;
+
+export function WatchLine({ plan, unit }: { plan: HolePlan; unit: Unit }) {
+  const watched = worded(plan, unit).filter(({ level }) => level !== 'note');
+  if (watched.length === 0) return null;
+  return (
+    <div class="watch">
+      <p id="watch-label">{TEXT.watch}</p>
+      <ul aria-labelledby="watch-label">
+        {watched.map(({ code, level, title }) => (
+          <li key={code}>
+            <a class={level} href={`#${noticeId(code)}`}>
+              <Sign level={level} />
+              {title}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+export interface PlanNoticesProps {
+  plan: HolePlan;
+  unit: Unit;
+  /** Slugs of the lessons that exist: a link to one that does not helps nobody. */
+  lessons: readonly string[];
+}
+
+export function PlanNotices({ plan, unit, lessons }: PlanNoticesProps) {
+  return (
+    <>
+      {worded(plan, unit).map(({ code, level, title, text, lesson }) => (
+        <Notice key={code} id={noticeId(code)} level={level} title={title}>
+          <p>
+            {text}{' '}
+            {lesson && lessons.includes(lesson) && <a href={`/lessons/${lesson}/`}>{TEXT.why}</a>}
+          </p>
+        </Notice>
+      ))}
+    </>
+  );
+}

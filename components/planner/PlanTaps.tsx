@@ -1,0 +1,97 @@
+/** The taps that were not chosen, best first, each with the reason and what would change it. */
+
+import type { TapChoice } from '../../core/plan/types';
+import type { ThreadSystem } from '../../core/thread/thread';
+import { Fold } from '../fields/Fold';
+import { Sign } from '../result/Sign';
+import { reasonText, tapName, type Unit } from '../words';
+import { TEXT } from './messages';
+
+const VERDICTS = {
+  best: { word: 'First choice', sign: 'good' },
+  works: { word: 'Works', sign: 'good' },
+  no: { word: 'No', sign: 'stop' },
+} as const;
+
+interface TapTableProps {
+  taps: readonly TapChoice[];
+  system: ThreadSystem;
+  unit: Unit;
+  caption: string;
+}
+
+/** What “does not reach” says with its numbers already. */
+const SAID_ALREADY: readonly string[] = ['fits-if-deeper', 'fits-if-shorter-thread'];
+
+function reasonsText(tap: TapChoice, unit: Unit): string {
+  const short = tap.reasons.some(({ code }) => code === 'does-not-reach');
+  return tap.reasons
+    .filter(({ code }) => !(short && SAID_ALREADY.includes(code)))
+    .map((reason) => reasonText(reason, unit))
+    .join(' ');
+}
+
+function TapRow({ tap, system, unit }: { tap: TapChoice; system: ThreadSystem; unit: Unit }) {
+  const verdict = VERDICTS[tap.verdict];
+  return (
+    <tr class={`verdict-${tap.verdict}`}>
+      <th scope="row">{tapName(tap, system)}</th>
+      <td>
+        <span class="verdict">
+          <Sign level={verdict.sign} />
+          {verdict.word}
+        </span>{' '}
+        {reasonsText(tap, unit)}
+      </td>
+    </tr>
+  );
+}
+
+function TapTable({ taps, system, unit, caption }: TapTableProps) {
+  return (
+    <table class="taps">
+      <caption class="unseen">{caption}</caption>
+      <thead class="unseen">
+        <tr>
+          <th scope="col">Tap</th>
+          <th scope="col">Verdict and why</th>
+        </tr>
+      </thead>
+      <tbody>
+        {taps.map((tap) => (
+          <TapRow key={tap.style + tap.chamfer.class} tap={tap} system={system} unit={unit} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Shown at once: the other two that work best, and of every style that will not do, its nearest miss. */
+export function worthSaying(taps: readonly TapChoice[]): TapChoice[] {
+  const others = taps.filter(({ verdict }) => verdict !== 'best');
+  const working = others.filter(({ verdict }) => verdict === 'works').slice(0, 2);
+  const missed = others.filter(
+    ({ verdict, style }, index) =>
+      verdict === 'no' &&
+      others.findIndex((tap) => tap.style === style && tap.verdict === 'no') === index,
+  );
+  return [...working, ...missed];
+}
+
+export interface PlanTapsProps {
+  taps: readonly TapChoice[];
+  system: ThreadSystem;
+  unit: Unit;
+}
+
+export function PlanTaps({ taps, system, unit }: PlanTapsProps) {
+  return (
+    <section aria-labelledby="taps-heading">
+      <h2 id="taps-heading">{TEXT.taps}</h2>
+      <TapTable taps={worthSaying(taps)} system={system} unit={unit} caption={TEXT.taps} />
+      <Fold summary={`${TEXT.allTaps} (${taps.length})`}>
+        <TapTable taps={taps} system={system} unit={unit} caption={TEXT.allTaps} />
+      </Fold>
+    </section>
+  );
+}

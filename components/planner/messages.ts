@@ -1,0 +1,165 @@
+/** The planner's own words: labels, hints, what is missing. Sentences about the plan live in `words/`. */
+
+import type { Problem } from '../../core/outcome';
+import type { ChipCourse } from '../../core/chips/direction';
+import type { AddressNote } from '../state/address';
+import { length, problemText, type Unit } from '../words';
+import type { InputName } from './inputs';
+
+export const LABELS: Record<InputName, string> = {
+  thread: 'Thread, as on the drawing',
+  hole: 'The hole',
+  depth: 'Full thread',
+  limit: 'No deeper than',
+  at: 'Measured to the drill’s',
+  thickness: 'Thickness',
+  below: 'Clear space below',
+  fall: 'May chips fall out below?',
+  partial: 'Full thread, if less than the thickness',
+  material: 'Material',
+  drive: 'Spindle',
+  torque: 'Its torque',
+  rpm: 'Its highest tapping speed',
+  point: 'Drill point angle',
+  drills: 'Drills in the drawer',
+  web: 'Core of the tap, measured',
+  centre: 'Male centre on the tap’s nose',
+  interrupted: 'Another hole crosses this one',
+  'coat-min': 'Coating, thinnest',
+  'coat-max': 'Coating, thickest',
+  measured: 'Torque measured here',
+  'measured-style': 'With which tap',
+  'measured-chamfer': 'Its chamfer',
+  'measured-worn': 'That tap was worn',
+  units: 'Lengths in',
+  job: 'Job',
+  part: 'Part',
+  operation: 'Operation',
+  machine: 'Machine',
+  holes: 'Holes to run',
+};
+
+export const TEXT = {
+  form: 'The hole to plan',
+  submit: 'Plan it',
+  clear: 'Start again',
+  more: 'Drill point, drills in the drawer, coating, measured torque …',
+  readIn: { mm: 'Depths here are in mm.', in: 'Depths here are in inches.' },
+  turnTo: { mm: 'Use mm', in: 'Use inches' },
+  address: 'From the address',
+  designer: 'A note for the designer',
+  copy: 'Copy it',
+  copied: 'Copied',
+  notCopied: 'Not copied: mark the text and copy it yourself',
+  mend: 'To mend',
+  chooseMaterial: 'Choose a material',
+  chooseTap: 'Choose a tap',
+  chooseChamfer: 'Choose a chamfer',
+  blind: 'Blind',
+  through: 'Through',
+  shoulder: 'shoulder',
+  point: 'point',
+  yes: 'Yes',
+  no: 'No',
+  worn: 'It was worn',
+  crossed: 'Yes, it is interrupted',
+  usual: 'empty: 1½ diameters',
+  noLimit: 'empty: no limit',
+  noTorque: 'empty: not judged',
+  threadLike: 'Like M8x1.25-6H, 1/4-20 UNC-2B, #10-32',
+  noBelow: 'empty: plenty',
+  pointHint: 'Degrees. Empty: 118. A flat bottom is 180.',
+  webHint: 'Across the bottoms of the flutes. Empty: usual for the style.',
+  centreHint: 'How far it stands out. Empty: flat-nosed.',
+  coatingHint: 'Growth of one surface. The thread closes by four times as much.',
+  measuredHint: 'Same thread and material, on this machine: the plan is scaled to it.',
+  errors: 'Before this hole can be planned',
+  errorTitle: 'Error: ',
+  example: 'Example',
+  exampleText:
+    'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m. It goes when you type your own.',
+  takeExample: 'Put the example in the form',
+  waitingFor: 'Still needed',
+  blocked: 'No answer yet.',
+  card: 'Print the job card',
+  why: 'Why?',
+  watch: 'Watch',
+  numbers: 'The numbers',
+  taps: 'Other taps, and why not',
+  allTaps: 'Every tap judged',
+  allDrills: 'Every near drill',
+  drills: 'Drills judged',
+  remedies: 'What would make it work, cheapest first',
+  helps: 'What would help, cheapest first',
+  assumed: 'Assumed',
+  machine: 'At the machine',
+  safety: 'More on safety',
+} as const;
+
+export const CHIPS: Record<ChipCourse, string> = {
+  ahead: 'Go out ahead',
+  back: 'Come back up',
+  stays: 'Stay in the flutes',
+  none: 'None',
+};
+
+const MISSING: Partial<Record<InputName, string>> = {
+  thread: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',
+  hole: 'Choose whether the hole is blind or through.',
+  thickness: 'Enter how thick the part is, like 12.',
+  material: 'Choose the material.',
+  'measured-style': 'Choose the tap that was measured.',
+  'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
+};
+
+/** A field that is still empty, in two words, for the list of what is needed. */
+export const NEEDED: Partial<Record<InputName, string>> = {
+  thread: 'the thread',
+  hole: 'blind or through',
+  thickness: 'the thickness',
+  material: 'the material',
+  'measured-style': 'which tap was measured',
+  'measured-chamfer': 'its chamfer',
+};
+
+const COATING_PATTERN = '8 µm or 0.0003 in';
+
+function lengthPattern(field: InputName, unit: Unit): string {
+  if (field.startsWith('coat-')) return COATING_PATTERN;
+  return unit === 'mm' ? '16, 12,5 or 3/4 in' : '.75, 3/4 or 16 mm';
+}
+
+/** What is wrong with a field and what to type instead. */
+export function fieldProblemText(field: InputName, problem: Problem, unit: Unit): string {
+  const label = LABELS[field];
+  switch (problem.code) {
+    case 'missing':
+      return MISSING[field] ?? `Enter: ${label.toLowerCase()}.`;
+    case 'not-a-length':
+      return `“${label}” must be a length, like ${lengthPattern(field, unit)}.`;
+    case 'not-a-torque':
+      return `“${label}” must be a torque, like 30 or 22 lbf·ft.`;
+    case 'not-a-speed':
+      return `“${label}” must be a number of turns a minute, like 3000.`;
+    case 'not-an-angle':
+      return `“${label}” must be a number of degrees, like 118 or 140.`;
+    case 'no-drills':
+      return 'Choose at least one kind of drill.';
+    default:
+      return problemText(problem, unit);
+  }
+}
+
+/** Something in the address that this page could not use. */
+export function addressNoteText({ reason, name, typed }: AddressNote): string {
+  const label = LABELS[name as InputName];
+  return reason === 'unknown-name'
+    ? `The address says ${name}=${typed}, which this page does not know. It was left out.`
+    : `The address asks for “${typed}” as ${label.toLowerCase()}, which is not on the list. Choose again.`;
+}
+
+/** A length in both units: what was typed first. */
+export function bothUnits(mm: number, typedIn: 'mm' | 'in'): string {
+  const other = typedIn === 'mm' ? 'in' : 'mm';
+  return `${length(mm, typedIn)} = ${length(mm, other)}`;
+}
