@@ -11,6 +11,8 @@ import Predict from './Predict.astro';
 import PutInOrder from './PutInOrder.astro';
 import Recall from './Recall.astro';
 import Section from './Section.astro';
+import RuleTable from './blind-holes/RuleTable.astro';
+import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
 import ToPlanner from './ToPlanner.astro';
 import Worked from './Worked.astro';
 import WorkOut from './WorkOut.astro';
@@ -24,7 +26,9 @@ const shared = {
   Predict,
   PutInOrder,
   Recall,
+  RuleTable,
   Section,
+  ThreadDepthChart,
   ToPlanner,
   Worked,
   WorkOut,

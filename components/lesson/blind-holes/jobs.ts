@@ -55,3 +55,12 @@ export const RULE_CASES: readonly { thread: string; fullThread: number }[] = [
   { thread: 'M20x2.5-6H', fullThread: 20 },
   { thread: 'M20x2.5-6H', fullThread: 40 },
 ];
+
+/** Threads to try in the live chart: small and large, coarse and fine, metric and inch. */
+export const TRY_THREADS = [
+  'M6x1-6H',
+  'M8x1.25-6H',
+  'M8x1-6H',
+  'M20x2.5-6H',
+  '3/8-16 UNC-2B',
+] as const;
