@@ -6,13 +6,13 @@ import type { HoleFacts } from './holeFacts';
 export const SHEET = {
   width: 360,
   face: 76,
-  axis: 177,
-  block: { left: 112, right: 242 },
+  axis: 184,
+  block: { left: 119, right: 249 },
   /** Depths from the face run down the left lane; lengths of the chain down the right. */
-  leftLane: 103,
-  leftText: 85,
-  rightLane: 254,
-  rightText: 269,
+  leftLane: 110,
+  leftText: 93,
+  rightLane: 261,
+  rightText: 275,
 } as const;
 
 const DEEPEST = 296;

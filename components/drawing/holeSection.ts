@@ -20,7 +20,7 @@ function callout(words: string, side: 'left' | 'right', aim: Point): Mark[] {
   const inner =
     side === 'left'
       ? Math.min(4 + textWidth(words, role), 104)
-      : Math.max(x - textWidth(words, role), 244);
+      : Math.max(x - textWidth(words, role), 252);
   const bend: Point = [inner, 25];
   const [dx, dy] = [aim[0] - bend[0], aim[1] - bend[1]];
   const long = Math.hypot(dx, dy);
