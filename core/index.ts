@@ -15,6 +15,8 @@ export type { BasicDiameters } from './thread/profile';
 export { standardThreads } from './thread/standard';
 export type { Hand, Thread, ThreadForm, ThreadSystem } from './thread/thread';
 
+export { engagementGroup, normalEngagement } from './limits/engagement-group';
+export { engagementFactor } from './limits/unified-tolerances';
 export { externalMajorMin, externalPitchMin } from './limits/external';
 export { minorLimitsMm, threadLimits } from './limits/thread-limits';
 export type { LimitsOptions } from './limits/thread-limits';

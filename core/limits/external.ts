@@ -10,7 +10,7 @@ import type { Thread } from '../thread/thread';
 import { tenThousandths } from '../thread/unified-series';
 import { inchToMm, roundHalfUp, roundToR40 } from '../units';
 import { deviationG, externalPitchToleranceSix } from './metric';
-import { pitchMultiple, pitchToleranceTwoA } from './unified';
+import { pitchMultiple, pitchToleranceTwoA } from './unified-tolerances';
 
 /** Allowance of class 2A, as a share of its pitch-diameter tolerance. */
 const ALLOWANCE_TWO_A = 0.3;

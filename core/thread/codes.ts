@@ -30,9 +30,9 @@ export const THREAD_PROBLEM_CODES = [
   'which-pitch',
   /** 1/4 BSP. data: size, offers. */
   'which-pipe',
-  /** M8x20, 1/4-3. data: size, pitch. */
+  /** M8x20, 1/4-3. data: size, and pitch (mm) or tpi. */
   'pitch-too-large',
-  /** M8x0. data: size, pitch. */
+  /** M8x0. data: size, and pitch (mm) or tpi. */
   'pitch-too-fine',
   /** #7, 9-24. data: number. */
   'no-such-number-size',

@@ -1,6 +1,6 @@
 /** Reads metric designations: M, MJ, and EG holes for wire thread inserts. */
 
-import { answer, refuse, type Note, type Outcome } from '../outcome';
+import { answer, refuse, type Note, type Outcome, type Problem } from '../outcome';
 import {
   coarsePitch,
   lacksGradeSix,
@@ -8,91 +8,40 @@ import {
   metricSeries,
   usualMetricClass,
 } from './metric-series';
-import { Tail, plainNumber, threadNote, threadProblem, type Parts } from './parts';
+import { metricWords, type MetricWords } from './metric-words';
+import { plainNumber, threadNote, threadProblem, type Parts } from './parts';
 import type { Thread } from './thread';
 
-const NUMBER = '(\\d+(?:\\.\\d+)?|\\.\\d+)';
-const END = '(?![A-Z0-9./])';
-const SIZE = new RegExp(`^(MJ|M)[\\s-]*${NUMBER}(?![\\d])`);
-const PITCH = new RegExp(`^(\\s?x|-|\\s)[\\s-]*P?\\s?${NUMBER}${END}`);
-const CLASS = /^([\s\-x]*)(\d{1,2}[A-Z](?:\d[A-Z])?)(?![A-Z0-9])/;
-const GROUP = /^[\s-]+([SNL])(?![A-Z0-9])/;
-const ENGAGED = new RegExp(`^\\s?-\\s?${NUMBER}${END}`);
-const LENGTH = /^[\sx-]+([\d./]+(?:-\d+\/\d+)?)(?![A-Z0-9])/;
+/** Sizes that are read at all, mm; smaller and larger ones are typing errors. */
+const SMALLEST = 0.25;
+const LARGEST = 1000;
+
+/** Coarsest pitch of ISO 261, mm: an unlisted one beyond it is a length. */
+const COARSEST_PITCH = 8;
+const FINEST_PITCH = 0.05;
+
 const INTERNAL_CLASS = /^[4-8][GH](?:[4-8][GH])?$/;
-
-/** What the words of a metric designation say, before it is judged. */
-interface Reading {
-  form: 'M' | 'MJ';
-  diameter: number;
-  pitch?: number;
-  pitchBy?: 'x' | 'dash';
-  class?: string;
-  classByX?: boolean;
-  engagement?: string;
-  length?: string;
-  seriesWord?: 'coarse' | 'fine';
-  extra: string;
-}
-
-function scan(text: string): Reading | null {
-  const head = SIZE.exec(text);
-  if (!head) return null;
-  const [whole, form, size] = head as unknown as [string, 'M' | 'MJ', string];
-  const tail = new Tail(text.slice(whole.length).replace(/[()"]/g, ' '));
-  const reading: Reading = { form, diameter: Number(size), extra: '' };
-  const takeClass = () => {
-    const found = tail.take(CLASS);
-    if (!found) return false;
-    reading.class = found[2] ?? '';
-    reading.classByX = (found[1] ?? '').includes('x') && reading.pitch === undefined;
-    return true;
-  };
-  const takeWord = () => {
-    const word = tail.take(/^[\s-]*(COARSE|FINE)\b/)?.[1];
-    if (word) reading.seriesWord = word === 'COARSE' ? 'coarse' : 'fine';
-  };
-  takeWord();
-  if (!takeClass()) {
-    const pitch = tail.take(PITCH);
-    if (pitch) {
-      reading.pitch = Number(pitch[2]);
-      reading.pitchBy = pitch[1]?.includes('x') ? 'x' : 'dash';
-    }
-    takeWord();
-    takeClass();
-  }
-  takeTail(tail, reading);
-  return reading;
-}
-
-function takeTail(tail: Tail, reading: Reading): void {
-  const engagement = tail.take(GROUP) ?? (reading.class === undefined ? null : tail.take(ENGAGED));
-  if (engagement) reading.engagement = engagement[1] ?? '';
-  const length = tail.take(LENGTH);
-  if (length) reading.length = length[1] ?? '';
-  if (reading.class === undefined) {
-    const late = tail.take(CLASS);
-    if (late) reading.class = late[2] ?? '';
-  }
-  reading.extra = tail.left;
-}
 
 /** Size and pitch as written on drawings, without class: `M8x1.25`. */
 function pairName(form: string, diameter: number, pitch: number): string {
   return `${form}${plainNumber(diameter)}x${plainNumber(pitch)}`;
 }
 
-function build(parts: Parts, reading: Reading, pitch: number): Thread {
-  const { form, diameter } = reading;
+/** `6H6H` says no more than `6H`. */
+function shortClass(given: string): string {
+  const half = given.slice(0, given.length / 2);
+  return half + half === given ? half : given;
+}
+
+function build(parts: Parts, words: MetricWords, pitch: number): Thread {
+  const { form, diameter, engagement } = words;
   const series = metricSeries(diameter, pitch);
-  const given = reading.class;
-  const merged =
-    given !== undefined && given.slice(0, 2) === given.slice(2) ? given.slice(0, 2) : given;
-  const used = merged ?? usualMetricClass(form, diameter, pitch);
-  const engagement = reading.engagement;
+  const used =
+    words.class === undefined ? usualMetricClass(form, diameter, pitch) : shortClass(words.class);
   const pieces = [pairName(form, diameter, pitch), used];
-  if (engagement !== undefined) pieces.push(plainEngagement(engagement));
+  if (engagement !== undefined) {
+    pieces.push(typeof engagement === 'number' ? plainNumber(engagement) : engagement);
+  }
   if (parts.hand === 'left') pieces.push('LH');
   return {
     designation: (parts.insert ? 'EG ' : '') + pieces.join('-'),
@@ -103,86 +52,91 @@ function build(parts: Parts, reading: Reading, pitch: number): Thread {
     series,
     standard: series !== 'non-standard',
     class: used,
-    classGiven: given !== undefined,
+    classGiven: words.class !== undefined,
     hand: parts.hand,
     insert: parts.insert,
-    ...(engagement === undefined ? {} : { engagement: engagementOf(engagement) }),
+    ...(engagement === undefined ? {} : { engagement }),
   };
 }
 
-function engagementOf(text: string): 'S' | 'N' | 'L' | number {
-  return text === 'S' || text === 'N' || text === 'L' ? text : Number(text);
-}
-
-function plainEngagement(text: string): string {
-  const value = engagementOf(text);
-  return typeof value === 'number' ? plainNumber(value) : value;
-}
-
-function offers(form: string, diameter: number): string {
+function offersFor({ form, diameter }: MetricWords, series?: 'coarse' | 'fine'): string {
   return listedPitches(diameter)
+    .filter((pitch) => series === undefined || metricSeries(diameter, pitch) === series)
     .map((pitch) => pairName(form, diameter, pitch))
     .join(', ');
 }
 
-/** The pitch that was typed or is understood, or why there is none. */
-function settlePitch(parts: Parts, reading: Reading): Outcome<number> {
-  const { form, diameter, pitch } = reading;
-  const size = `${form}${plainNumber(diameter)}`;
-  const coarse = coarsePitch(diameter);
-  if (pitch === undefined) {
-    if (coarse === null || reading.seriesWord === 'fine') {
-      return refuse(
-        threadProblem('pitch-missing', parts.typed, { size, offers: offers(form, diameter) }),
-      );
-    }
+function unwrittenPitch(parts: Parts, words: MetricWords): Outcome<number> {
+  const coarse = coarsePitch(words.diameter);
+  if (coarse !== null && words.seriesWord !== 'fine') {
     const note = threadNote('coarse-assumed', { pitch: plainNumber(coarse) });
-    return answer(coarse, [note]);
+    return answer(coarse, words.seriesWord ? [] : [note]);
   }
-  const data = { size, pitch: plainNumber(pitch) };
-  const listed = metricSeries(diameter, pitch) !== 'non-standard';
-  if (!listed && pitch >= diameter / 2) {
-    return refuse(threadProblem('pitch-too-large', parts.typed, data));
-  }
-  if (pitch < 0.05) return refuse(threadProblem('pitch-too-fine', parts.typed, data));
-  const series = metricSeries(diameter, pitch);
-  if (reading.seriesWord && series !== reading.seriesWord) {
-    const wrong = { ...data, series: reading.seriesWord, pairSeries: series };
-    const all = { ...wrong, offers: offers(form, diameter) };
-    return refuse(threadProblem('series-pitch-mismatch', parts.typed, all));
-  }
-  if (reading.pitchBy === 'dash')
-    return answer(pitch, [threadNote('dash-pitch', { pitch: data.pitch })]);
-  return answer(pitch);
+  const size = `${words.form}${plainNumber(words.diameter)}`;
+  const offers = offersFor(words, words.seriesWord);
+  return refuse(threadProblem('pitch-missing', parts.typed, { size, offers }));
 }
 
-function classProblem(parts: Parts, given: string, thread: Thread) {
-  const suggestion = thread.designation;
-  if (/^[123][AB]$/.test(given)) {
-    return threadProblem('class-of-other-system', parts.typed, { class: given, suggestion });
+/** The pitch that was written or is understood, or why there is none. */
+function settlePitch(parts: Parts, words: MetricWords): Outcome<number> {
+  const { form, diameter, pitch, seriesWord } = words;
+  if (pitch === undefined) return unwrittenPitch(parts, words);
+  const data = { size: `${form}${plainNumber(diameter)}`, pitch: plainNumber(pitch) };
+  const series = metricSeries(diameter, pitch);
+  if (series === 'non-standard' && (pitch >= diameter / 2 || pitch > COARSEST_PITCH)) {
+    return refuse(threadProblem('pitch-too-large', parts.typed, data));
   }
-  return threadProblem('internal-grade', parts.typed, {
-    class: given,
-    system: 'metric',
-    suggestion,
-  });
+  if (pitch < FINEST_PITCH) return refuse(threadProblem('pitch-too-fine', parts.typed, data));
+  if (seriesWord && series !== seriesWord) {
+    const wrong = { ...data, series: seriesWord, pairSeries: series, offers: offersFor(words) };
+    return refuse(threadProblem('series-pitch-mismatch', parts.typed, wrong));
+  }
+  return answer(pitch, words.dashPitch ? [threadNote('dash-pitch', { pitch: data.pitch })] : []);
+}
+
+function classProblem(parts: Parts, given: string, usual: Thread): Problem {
+  const data = { class: given, suggestion: usual.designation };
+  if (/^[123][AB]$/.test(given)) return threadProblem('class-of-other-system', parts.typed, data);
+  return threadProblem('internal-grade', parts.typed, { ...data, system: 'metric' });
+}
+
+/** What is wrong with the words around size and pitch, if anything. */
+function wordsProblem(parts: Parts, words: MetricWords, pitch: number): Problem | null {
+  const { class: given, length } = words;
+  const usual = build(parts, { ...words, class: undefined, engagement: undefined }, pitch);
+  if (given !== undefined && !INTERNAL_CLASS.test(given)) return classProblem(parts, given, usual);
+  const { designation } = build(parts, words, pitch);
+  if (words.classByX && given !== undefined) {
+    const data = { class: given, suggestion: designation };
+    return threadProblem('class-as-pitch', parts.typed, data);
+  }
+  if (length !== undefined) {
+    const pair = pairName(words.form, words.diameter, pitch);
+    const grade = /^[4-8]$/.test(length) && parts.text.endsWith(`-${length}`);
+    if (given === undefined && grade) {
+      const data = { class: length, suggestion: `${pair}-${length}H` };
+      return threadProblem('class-letter-missing', parts.typed, data);
+    }
+    const data = { length, suggestion: given === undefined ? pair : designation };
+    return threadProblem('length-not-needed', parts.typed, data);
+  }
+  if (!words.extra) return null;
+  return threadProblem('extra-words', parts.typed, { extra: words.extra, suggestion: designation });
 }
 
 function notesOf(parts: Parts, thread: Thread): Note[] {
   const notes: Note[] = [];
+  const { smallClass, fit } = parts.normal;
   if (!thread.standard) {
     notes.push(threadNote('not-standard-pair', { designation: thread.designation }));
   }
   if (!thread.classGiven) notes.push(threadNote('class-assumed', { class: thread.class }));
-  if (parts.normal.smallClass?.includes('g')) {
-    const typed = parts.normal.smallClass;
-    notes.push(threadNote('lower-case-class', { typed, class: thread.class }));
+  if (smallClass?.includes('g')) {
+    notes.push(threadNote('lower-case-class', { typed: smallClass, class: thread.class }));
   }
-  if (parts.normal.fit) {
-    notes.push(threadNote('fit-internal-part', { typed: parts.normal.fit, class: thread.class }));
-  }
+  if (fit) notes.push(threadNote('fit-internal-part', { typed: fit, class: thread.class }));
   if (/6[GH]/.test(thread.class) && lacksGradeSix(thread.diameter, thread.pitch)) {
-    const usual = usualMetricClass(thread.form as 'M' | 'MJ', thread.diameter, thread.pitch);
+    const usual = usualMetricClass('M', thread.diameter, thread.pitch);
     notes.push(threadNote('six-h-not-tabulated', { class: usual }));
   }
   return notes;
@@ -190,42 +144,16 @@ function notesOf(parts: Parts, thread: Thread): Note[] {
 
 /** Reads a metric designation; null when the text is none. Sources: ISO 965-1, ISO 261 (from memory). */
 export function readMetric(parts: Parts): Outcome<Thread> | null {
-  const reading = scan(parts.text);
-  if (!reading) return null;
-  const { diameter } = reading;
-  if (!(diameter >= 0.25 && diameter <= 1000)) {
-    return refuse(
-      threadProblem('size-out-of-range', parts.typed, { size: `${reading.form}${diameter}` }),
-    );
+  const words = metricWords(parts.text);
+  if (!words) return null;
+  if (!(words.diameter >= SMALLEST && words.diameter <= LARGEST)) {
+    const size = `${words.form}${plainNumber(words.diameter)}`;
+    return refuse(threadProblem('size-out-of-range', parts.typed, { size }));
   }
-  const pitch = settlePitch(parts, reading);
+  const pitch = settlePitch(parts, words);
   if (!pitch.ok) return pitch;
-  const thread = build(parts, reading, pitch.value);
-  const usual = build(parts, { ...reading, class: undefined, engagement: undefined }, pitch.value);
-  const short = pairName(reading.form, diameter, pitch.value);
-  const refuseWith = (code: Parameters<typeof threadProblem>[0], data: Record<string, string>) =>
-    refuse(threadProblem(code, parts.typed, data));
-  const given = reading.class;
-  if (given !== undefined && !INTERNAL_CLASS.test(given)) {
-    return refuse(classProblem(parts, given, usual));
-  }
-  if (reading.classByX && given !== undefined) {
-    return refuseWith('class-as-pitch', { class: given, suggestion: thread.designation });
-  }
-  if (reading.length !== undefined) {
-    if (
-      given === undefined &&
-      /^[4-8]$/.test(reading.length) &&
-      parts.text.endsWith(`-${reading.length}`)
-    ) {
-      const data = { class: reading.length, suggestion: `${short}-${reading.length}H` };
-      return refuseWith('class-letter-missing', data);
-    }
-    const suggestion = given === undefined ? short : thread.designation;
-    return refuseWith('length-not-needed', { length: reading.length, suggestion });
-  }
-  if (reading.extra) {
-    return refuseWith('extra-words', { extra: reading.extra, suggestion: thread.designation });
-  }
+  const problem = wordsProblem(parts, words, pitch.value);
+  if (problem) return refuse(problem);
+  const thread = build(parts, words, pitch.value);
   return answer(thread, [...pitch.notes, ...notesOf(parts, thread)]);
 }

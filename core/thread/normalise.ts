@@ -51,9 +51,13 @@ function plainCommas(text: string): string {
 
 function plainWords(text: string): string {
   return text
-    .replace(/(\d)\s*(?:t\.?p\.?i\.?|threads? per inch|th?\/in)(?![a-z])\.?/gi, '$1 ')
+    .replace(/\b(?:[a-z]\.){2,}|\b(?:[a-z]\.)+[a-z]\b/gi, (letters) => letters.replace(/\./g, ''))
+    .replace(/(\d)\s*(?:tpi|threads? per inch|th?\/in)(?![a-z])\.?/gi, '$1 ')
+    .replace(/(\d)\s*pitch(?![a-z])(?!\s*[:=]?\s*[\d.])/gi, '$1 ')
+    .replace(/\s*(?:\bpitch\b|\bby\b|\bp\s*=)\s*[:=]?\s*(?=[\d.])/gi, ' x ')
     .replace(/(?:\bno\.?|\bnr\.?|\bn°|\bnumber|\bnum\.?|#)\s*(?=\d)/gi, '#')
-    .replace(/\b(?:tap(?:ped)?|threads?|threaded|thd|hole|holes)\b\.?/gi, ' ');
+    .replace(/\biso\s*(?:228|7)(?:[-/]1)?(?![\d])/gi, ' ')
+    .replace(/\b(?:tap(?:ped)?|threads?|threaded|thd|holes?|pipe|iso|metric)\b\.?/gi, ' ');
 }
 
 function plainSpaces(text: string): string {
@@ -61,6 +65,7 @@ function plainSpaces(text: string): string {
     .replace(/\s+/g, ' ')
     .replace(/\s*([-/])\s*/g, '$1')
     .replace(/([\dHG"])\s*x\s*(?=[\d.PHS#])/gi, '$1x')
+    .replace(/([-\s][1-9])\s([ABGHgh])(?![A-Za-z0-9])/g, '$1$2')
     .replace(/--+/g, '-')
     .replace(/^(?:[\s:\-/]|\.(?!\d))+|[\s.:-]+$/g, '')
     .trim();

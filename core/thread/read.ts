@@ -15,8 +15,21 @@ const LONGEST = 120;
 function readParts(parts: Parts): Outcome<Thread> {
   const family = notCovered(parts.text);
   if (family) return refuse(threadProblem('not-covered', parts.typed, { family }));
-  const reading = readMetric(parts) ?? readPipe(parts) ?? readUnified(parts);
+  const reading =
+    countedThread(parts) ?? readMetric(parts) ?? readPipe(parts) ?? readUnified(parts);
   return reading ?? refuse(threadProblem('unreadable', parts.typed));
+}
+
+/** 4x M8, 6x 1/4-20: how many holes is not part of the thread. */
+const COUNT = /^(\d{1,3}\s?x)\s?(?=M|#|\d+(?:-\d+)?\/\d|G|R[PC])/;
+
+function countedThread(parts: Parts): Outcome<Thread> | null {
+  const count = COUNT.exec(parts.text);
+  if (!count) return null;
+  const reading = readParts({ ...parts, text: parts.text.slice(count[0].length) });
+  if (!reading.ok) return null;
+  const data = { extra: (count[1] ?? '').replace(' ', ''), suggestion: reading.value.designation };
+  return refuse(threadProblem('extra-words', parts.typed, data));
 }
 
 /** The designation to offer: without its class unless one was typed. */

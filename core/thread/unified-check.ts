@@ -4,6 +4,7 @@ import { answer, refuse, type Note, type Outcome } from '../outcome';
 import { coarsePitch, metricSeries } from './metric-series';
 import { plainNumber, threadNote, threadProblem, type Parts } from './parts';
 import type { InchSize } from './inch-size';
+import { settleSize } from './unified-size';
 import { pairOffers, readSeriesWord, seriesName, type SeriesWord } from './unified-names';
 import type { PairReading } from './unified-pair';
 import { isInchPair, isNumberPair, numberSize, seriesTpi, unifiedSeries } from './unified-series';
@@ -15,6 +16,14 @@ export interface Settled {
 }
 
 type Refusal = ReturnType<typeof refuse>;
+
+/** Sizes and counts beyond which a text is a typing error: inches, threads per inch. */
+const LARGEST = 40;
+const FINEST = 250;
+
+function isNamed(base: SeriesWord['base']): base is 'UNC' | 'UNF' | 'UNEF' {
+  return base === 'UNC' || base === 'UNF' || base === 'UNEF';
+}
 
 /** 8x1.25, 20-1.5: a metric thread without its M. */
 function metricWithoutLetter(reading: PairReading, series: SeriesWord | null): boolean {
@@ -43,86 +52,22 @@ function sizeOnly(parts: Parts, reading: PairReading, form: 'UN' | 'UNJ'): Refus
   return refuse(threadProblem('pitch-missing', parts.typed, data));
 }
 
-/** `5-16` may be the fraction 5/16 badly typed. Sizes of UN threads only. */
-function fractionMeant(size: number, tpi: number): Note[] {
-  const value = size / tpi;
-  const likely = [2, 4, 8, 16].includes(tpi) && value < 1 && value >= 0.25 && size % 2 === 1;
-  if (!likely) return [];
-  const fraction = `${size}/${tpi}`;
-  const example = pairOffers(fraction, value)[0] ?? fraction;
-  return [threadNote('did-you-mean-fraction', { size: String(size), fraction, example })];
-}
-
-/** Rule for a bare whole number in front of a pitch: number size, inches, or ask. */
-function settleBare(
-  parts: Parts,
-  reading: PairReading,
-  tpi: number,
-  series: SeriesWord | null,
-): Outcome<InchSize> {
-  const value = reading.size.diameter;
-  const number = numberSize(value);
-  const asNumber = (): Outcome<InchSize> => {
-    const size = `#${value}`;
-    const note = threadNote('number-size-read', { typed: reading.typedSize, size });
-    return answer({ size, diameter: number ?? 0 }, [note]);
-  };
-  const asInches = (notes: Note[] = []) => answer({ size: String(value), diameter: value }, notes);
-  if (isNumberPair(value, tpi)) return asNumber();
-  if (isInchPair(value, tpi)) return asInches(series ? [] : fractionMeant(value, tpi));
-  if (number === null) {
-    return refuse(threadProblem('no-such-number-size', parts.typed, { number: String(value) }));
-  }
-  const carries = 1 / tpi < number / 2;
-  if (series) return carries || value < 1 || value > 6 ? asNumber() : asInches();
-  const special = carries
-    ? `#${value}-${tpi} UNS`
-    : value >= 1 && value <= 6
-      ? `${value}-${tpi} UNS`
-      : '';
-  const offers = [...pairOffers(`#${value}`, number), special].filter(Boolean).join(', ');
-  return refuse(threadProblem('which-pitch', parts.typed, { size: `#${value}`, offers }));
-}
-
-function settleSize(
-  parts: Parts,
-  reading: PairReading,
-  tpi: number,
-  series: SeriesWord | null,
-): Outcome<InchSize> {
-  const { size, typedSize } = reading;
-  if (size.bare) return settleBare(parts, reading, tpi, series);
-  const data = { typed: typedSize, size: size.size };
-  if (size.decimal) {
-    const same = size.size.startsWith('.') || /^\d*\./.test(size.size);
-    return answer(size, same ? [] : [threadNote('decimal-read-as', data)]);
-  }
-  if (size.size.startsWith('#') && !typedSize.startsWith('#')) {
-    return answer(size, [threadNote('number-size-read', data)]);
-  }
-  return answer(size);
-}
-
+/** The series typed against the one the pair has; null where they agree. */
 function mismatch(parts: Parts, size: InchSize, tpi: number, word: SeriesWord): Refusal | null {
   const pair = unifiedSeries(size.diameter, tpi);
   const wrongCount = word.constant !== undefined && word.constant !== tpi;
-  const named = word.base === 'UNC' || word.base === 'UNF' || word.base === 'UNEF';
-  if (!wrongCount && (!named || pair === word.base)) return null;
-  const own = named ? seriesTpi(size.diameter, word.base as 'UNC' | 'UNF' | 'UNEF') : null;
-  const typed = seriesName(named ? word.base : `${word.constant}-UN`, word.form);
+  const named = isNamed(word.base) ? word.base : null;
+  if (!wrongCount && (named === null || pair === named)) return null;
+  const own = named && seriesTpi(size.diameter, named);
+  const series = seriesName(named ?? `${word.constant}-UN`, word.form);
   const pairSeries = seriesName(pair, word.form);
-  const ownOffer = own === null ? [] : [`${size.size}-${plainNumber(own)} ${typed}`];
-  const pairOffer = `${size.size}-${plainNumber(tpi)} ${pairSeries.replace(/^\d+-/, '')}`;
-  return refuse(
-    threadProblem('series-pitch-mismatch', parts.typed, {
-      size: size.size,
-      series: typed,
-      tpi: plainNumber(tpi),
-      pairSeries,
-      ...(own === null ? {} : { seriesTpi: plainNumber(own) }),
-      offers: [...ownOffer, pairOffer].join(', '),
-    }),
-  );
+  const offers = [`${size.size}-${plainNumber(tpi)} ${pairSeries.replace(/^\d+-/, '')}`];
+  if (own) offers.unshift(`${size.size}-${plainNumber(own)} ${series}`);
+  const data = {
+    ...{ size: size.size, series, tpi: plainNumber(tpi), pairSeries, offers: offers.join(', ') },
+    ...(own ? { seriesTpi: plainNumber(own) } : {}),
+  };
+  return refuse(threadProblem('series-pitch-mismatch', parts.typed, data));
 }
 
 /** UN or UNS typed where the pair has a name of its own. */
@@ -135,6 +80,27 @@ function namedNote(size: InchSize, tpi: number, word: SeriesWord): Note[] {
     : [];
 }
 
+/** 1/4 UNC: the series alone says the pitch. */
+function pitchFromSeries(reading: PairReading, word: SeriesWord | null): Outcome<number> | null {
+  if (!word || reading.size.bare || !isNamed(word.base)) return null;
+  const tpi = seriesTpi(reading.size.diameter, word.base);
+  if (tpi === null) return null;
+  const data = { series: seriesName(word.base, word.form), tpi: plainNumber(tpi) };
+  return answer(tpi, [threadNote('pitch-from-series', data)]);
+}
+
+/** Bounds of size and pitch within which a thread can exist at all. */
+function absurd(parts: Parts, size: InchSize, tpi: number): Refusal | null {
+  const data = { size: size.size, tpi: plainNumber(tpi) };
+  if (!(size.diameter > 0 && size.diameter <= LARGEST)) {
+    return refuse(threadProblem('size-out-of-range', parts.typed, { size: size.size }));
+  }
+  if (!(1 / tpi < size.diameter / 2)) {
+    return refuse(threadProblem('pitch-too-large', parts.typed, data));
+  }
+  return tpi > FINEST ? refuse(threadProblem('pitch-too-fine', parts.typed, data)) : null;
+}
+
 /** Size, pitch and form of an inch designation, or what is wrong with them. Source: ASME B1.1. */
 export function settlePair(parts: Parts, reading: PairReading): Outcome<Settled> {
   const word = reading.series === undefined ? null : readSeriesWord(reading.series);
@@ -145,32 +111,14 @@ export function settlePair(parts: Parts, reading: PairReading): Outcome<Settled>
   if (metricWithoutLetter(reading, word)) {
     return refuse(threadProblem('metric-letter-missing', parts.typed));
   }
-  let { tpi } = reading;
-  const notes: Note[] = [...(word?.notes ?? [])];
-  if (
-    tpi === undefined &&
-    word &&
-    !reading.size.bare &&
-    word.base !== 'UN' &&
-    word.base !== 'UNS'
-  ) {
-    tpi = seriesTpi(reading.size.diameter, word.base) ?? undefined;
-    const data = { series: seriesName(word.base, form), tpi: plainNumber(tpi ?? 0) };
-    if (tpi !== undefined) notes.push(threadNote('pitch-from-series', data));
-  }
-  if (tpi === undefined) return sizeOnly(parts, reading, form);
+  const pitch = reading.tpi === undefined ? pitchFromSeries(reading, word) : answer(reading.tpi);
+  if (!pitch?.ok) return sizeOnly(parts, reading, form);
+  const tpi = pitch.value;
   const size = settleSize(parts, reading, tpi, word);
   if (!size.ok) return size;
-  const limits = { size: size.value.size, pitch: plainNumber(tpi) };
-  if (!(size.value.diameter > 0) || size.value.diameter > 40) {
-    return refuse(threadProblem('size-out-of-range', parts.typed, { size: size.value.size }));
-  }
-  if (!(1 / tpi < size.value.diameter / 2)) {
-    return refuse(threadProblem('pitch-too-large', parts.typed, limits));
-  }
-  if (tpi > 250) return refuse(threadProblem('pitch-too-fine', parts.typed, limits));
-  const wrong = word && mismatch(parts, size.value, tpi, word);
+  const wrong = absurd(parts, size.value, tpi) ?? (word && mismatch(parts, size.value, tpi, word));
   if (wrong) return wrong;
   const named = word ? namedNote(size.value, tpi, word) : [];
-  return answer({ size: size.value, tpi, form }, [...notes, ...size.notes, ...named]);
+  const notes = [...(word?.notes ?? []), ...pitch.notes, ...size.notes, ...named];
+  return answer({ size: size.value, tpi, form }, notes);
 }

@@ -20,7 +20,7 @@ export interface PairReading {
 const NUMBER = /^#\s?(\d+)(?![./\d])/;
 const FRACTION = /^(?:(\d+)[\s-])?(\d+)\/(\d+)"?(?![\d.])/;
 const DECIMAL = /^(\d*\.\d+)"?(?![\d./])/;
-const WHOLE = /^(\d+)("?)(?![\d./])/;
+const WHOLE = /^(\d+)("?)(?![\d./]|[ABGH](?![A-Z]))/;
 /** Only 4 is ever followed by a half: 2-4 1/2. After other counts a fraction is a length. */
 const HALF_PITCH = /^[\s-]+4[\s-]1\/2(?![\d./])/;
 const PITCH = /^([\sx-]+)(\d+(?:\.\d+)?|\.\d+)(?![\d./]|[ABGH](?![A-Z]))/;

@@ -13,7 +13,7 @@ const SERIES =
   /^[\s\-"]*((?:\d{1,2}-?)?(?:UNJEF|UNJC|UNJF|UNJS|UNJ|UNREF|UNRC|UNRF|UNRS|UNR|UNEF|UNC|UNF|UNS|UN|NEF|NC|NF|NS|N|COARSE|FINE))(?![A-Z])/;
 const CLASS = /^[\s\-x]*(\d{1,2}[A-Z](?:\d[A-Z])?)(?![A-Z0-9])/;
 const GAUGING = /^[\s-]*\((2[123]A?)\)/;
-const LENGTH = /^[\sx-]+([\d./]+(?:[\s-]\d+\/\d+)?"?)(?![A-Z0-9])/;
+const LENGTH = /^[\sx-]+(\.?\d[\d./]*(?:[\s-]\d+\/\d+)?"?)(?![A-Z0-9])/;
 
 interface Reading extends PairReading {
   series?: string;
