@@ -94,6 +94,63 @@ export const SOURCES = {
     kind: 'standard',
     trust: 'Values from open CAD data.',
   },
+  'handbook-tap-limits': {
+    title:
+      "Machinery's Handbook, tap limits: pages 972 and 1006 to 1007, tables 20, 21, 25 and 26a",
+    kind: 'handbook',
+    edition: '31st',
+    trust: 'Worked examples and rows read on the page and recomputed.',
+  },
+  'tap-limit-lists': {
+    title: 'Recommended tap limits for class 2B, 3B and 6H, as catalogues print them',
+    kind: 'makers-table',
+    trust:
+      'Inch sizes to 3/4 and metric M5 to M10 read; larger ones from memory. Every one is checked against its class here.',
+  },
+  'iso-2857': {
+    title:
+      'ISO 2857, Ground thread taps for ISO metric threads: tolerances of the threaded portion',
+    kind: 'standard',
+    edition: '1973',
+    trust:
+      'Shares of the tolerance from a diagram; class 2 agrees with catalogue limits to 0.001 mm.',
+  },
+  'asme-b1-2': {
+    title: 'ASME B1.2, Gages and gaging for unified inch screw threads',
+    kind: 'standard',
+    edition: '1983',
+    trust: 'The rule of three turns read as quoted by gauge makers; gauge tolerances from memory.',
+  },
+  'iso-1502': {
+    title: 'ISO 1502, ISO general purpose metric screw threads: gauges and gauging',
+    kind: 'standard',
+    edition: '1996',
+    trust: 'The rule of two turns and what each gauge proves read as quoted by gauge makers.',
+  },
+  'iso-228-1': {
+    title: 'ISO 228-1, Pipe threads where pressure-tight joints are not made on the threads',
+    kind: 'standard',
+    edition: '2000',
+    trust: 'Sizes and tolerances from open data that agree with a handbook page.',
+  },
+  'iso-7-1': {
+    title: 'ISO 7-1, Pipe threads where pressure-tight joints are made on the threads',
+    kind: 'standard',
+    edition: '1994',
+    trust: 'Gauge lengths and the place of the gauge plane from memory.',
+  },
+  'asme-b1-20-1': {
+    title: 'ASME B1.20.1, Pipe threads, general purpose (inch)',
+    kind: 'standard',
+    edition: '2013',
+    trust: 'Diameters and threads per inch from open data; gauge lengths and formulas from memory.',
+  },
+  'handbook-stress-areas': {
+    title: "Machinery's Handbook, stress areas and length of engagement of screw threads",
+    kind: 'handbook',
+    edition: '24th',
+    trust: 'Formula read as quoted; printed stripping areas recomputed.',
+  },
   kienzle: {
     title: 'Kienzle specific cutting force, after König and Klocke, VDI 3206 and VDI 3323 groups',
     kind: 'memory',
