@@ -62,3 +62,18 @@ export { MATERIALS, findMaterial } from './material/table';
 export { MATERIAL_IDS } from './material/material';
 export { CHAMFER_CLASSES } from './chamfer/chamfer';
 export { DRILL_SERIES } from './drill/drill';
+
+export { readCallout } from './drawing/callout';
+export { planDrawing } from './drawing/plan-drawing';
+export { CALLOUT_NOTE_CODES, CALLOUT_PROBLEM_CODES, QUESTION_CODES } from './drawing/types';
+export type {
+  Callout,
+  CalloutNoteCode,
+  CalloutProblemCode,
+  DrawingPlan,
+  HoleVerdict,
+  PlannedHole,
+  Question,
+  QuestionCode,
+  Shop,
+} from './drawing/types';

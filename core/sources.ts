@@ -62,6 +62,21 @@ export const SOURCES = {
     edition: '1999',
     trust: 'Chamfer ranges as printed in US Army TM 9-254; semi-bottoming from memory.',
   },
+  'iso-129-1': {
+    title: 'ISO 129-1 and ISO 15786, Technical drawings: dimensions and simplified holes',
+    kind: 'standard',
+    trust: 'Symbols and order of a hole callout from memory; the standards were not read.',
+  },
+  'iso-6410': {
+    title: 'ISO 6410-1, Technical drawings: screw threads and threaded parts',
+    kind: 'standard',
+    trust: 'Depth form M12×16/Ø10,2×20 from memory.',
+  },
+  'asme-y14-5': {
+    title: 'ASME Y14.5, Dimensioning and tolerancing: hole callouts',
+    kind: 'standard',
+    trust: 'Depth, countersink and counterbore symbols from memory.',
+  },
   'tm-9-254': {
     title: 'US Army TM 9-254, General maintenance: taps and chamfer lengths',
     kind: 'handbook',

@@ -1,0 +1,95 @@
+/** A whole part: every callout read and planned, tools shared, questions gathered. */
+
+import type { WarningCode } from '../plan/codes';
+import { planHole } from '../plan/plan';
+import type { HoleRequest } from '../plan/types';
+import { readThread } from '../thread/read';
+import { readCallout } from './callout';
+import { questionsFor } from './questions';
+import { shareDrills, shareTaps, type DrillWish } from './share';
+import type { Callout, DrawingPlan, HoleVerdict, PlannedHole, Question, Shop } from './types';
+
+/** Warnings that make a hole one for care. */
+const CAUTIONS: readonly WarningCode[] = [
+  'tap-share-high',
+  'tap-will-break',
+  'spindle-over',
+  'drill-at-risk',
+  'below-clearance',
+  'weak-when-stripped',
+];
+
+/** Diameters of thickness that a through hole is given when neither line nor part says. Common practice. */
+const USUAL_THICKNESS = 1.5;
+
+function diameterOf(thread: string): number {
+  const read = readThread(thread);
+  return read.ok ? read.value.diameter : 10;
+}
+
+function requestFor(callout: Callout, shop: Shop): HoleRequest {
+  const { thread, fullThread, hole } = callout;
+  const common = {
+    thread,
+    material: shop.material,
+    ...(shop.spindle && { spindle: shop.spindle }),
+    ...(fullThread !== undefined && { fullThread }),
+  };
+  if (callout.through) {
+    const usual = USUAL_THICKNESS * diameterOf(thread);
+    const thickness = shop.thickness ?? Math.max(fullThread ?? 0, usual);
+    return { ...common, hole: { kind: 'through', thickness } };
+  }
+  const depth = hole?.depth;
+  const limit = depth === undefined ? {} : { limit: { at: hole!.at, depth } };
+  return { ...common, hole: { kind: 'blind', ...limit } };
+}
+
+function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
+  const { callout, plan } = hole;
+  if (!callout.ok || !plan) return 'unread';
+  if (!plan.ok) return asked > 0 ? 'impossible' : 'unread';
+  if (!plan.value.taps.some((tap) => tap.verdict === 'best')) return 'impossible';
+  const careful = plan.value.warnings.some(({ code }) => CAUTIONS.includes(code));
+  return asked > 0 || careful ? 'caution' : 'ready';
+}
+
+function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
+  return taps.some(({ choice, holes }) => choice.process === 'form' && holes.includes(index));
+}
+
+/**
+ * Plans every threaded hole of a part, one callout a line; blank lines are passed over. mm, N·m.
+ *
+ * A hole is *impossible* when no tap makes it as drawn, *caution* when a question to the designer or a
+ * grave warning stands against it, *ready* otherwise, *unread* when its line could not be read.
+ * Never throws and never loses a line. `shop.thickness` serves every through hole without its own.
+ * Sources: as `planHole`.
+ */
+export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
+  const questions: Question[] = [];
+  const holes = lines
+    .filter((line) => line.trim() !== '')
+    .map((line, index): PlannedHole => {
+      const callout = readCallout(line);
+      if (!callout.ok) return { line, callout, verdict: 'unread' };
+      const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
+      const plan = planHole(request);
+      const asked = questionsFor(callout.value, plan);
+      questions.push(...asked.map((each) => ({ hole: index, ...each })));
+      const planned: PlannedHole = { line, callout, plan, verdict: 'unread' };
+      return { ...planned, verdict: verdictOf(planned, asked.length) };
+    });
+  const workable = holes.flatMap(({ plan, verdict }, index) =>
+    plan?.ok && (verdict === 'ready' || verdict === 'caution') ? [{ index, plan: plan.value }] : [],
+  );
+  const taps = shareTaps(workable);
+  const drills = shareDrills(
+    workable.map(({ index, plan }): DrillWish => {
+      const { callout } = holes[index]!;
+      const drawn = callout.ok ? callout.value.hole?.diameter : undefined;
+      return { index, plan, forms: formsThread(index, taps), drawn };
+    }),
+  );
+  return { holes, taps, drills, questions };
+}

@@ -1,0 +1,75 @@
+/** What only the designer can settle about a hole, with the numbers the note needs. */
+
+import type { Outcome } from '../outcome';
+import type { HolePlan } from '../plan/types';
+import type { Callout, Question, QuestionCode } from './types';
+
+type Asked = Omit<Question, 'hole'>;
+
+function ask(code: QuestionCode, numbers: Record<string, number> = {}): Asked {
+  return { code, numbers };
+}
+
+function numbersOf(list: { code: string; numbers: Record<string, number> }[], code: string) {
+  return list.find((each) => each.code === code)?.numbers;
+}
+
+function reachQuestions(callout: Callout, plan: HolePlan): Asked[] {
+  if (plan.taps.some((tap) => tap.verdict === 'best')) return [];
+  const deeper = numbersOf(plan.remedies, 'deeper-hole');
+  if (deeper) {
+    const shorter = numbersOf(plan.remedies, 'shorter-thread');
+    return [
+      ask('hole-too-shallow', {
+        ...(callout.fullThread !== undefined && { fullThread: callout.fullThread }),
+        needed: deeper['to']!,
+        by: deeper['by']!,
+        ...(shorter && { obtainable: shorter['to']! }),
+      }),
+    ];
+  }
+  const room = numbersOf(plan.remedies, 'more-room-below');
+  if (room) return [ask('no-room-below', room)];
+  const spindle = numbersOf(plan.remedies, 'bigger-spindle');
+  if (spindle) return [ask('spindle-too-small', spindle)];
+  return [ask('too-hard-to-tap')];
+}
+
+function drillQuestion(callout: Callout, plan: HolePlan): Asked[] {
+  const drawn = callout.hole?.diameter;
+  const { limits } = plan;
+  if (drawn === undefined || !limits || limits.minor.max === undefined) return [];
+  const factor = limits.unit === 'in' ? 25.4 : 1;
+  const min = limits.minor.min * factor;
+  const max = limits.minor.max * factor;
+  // A drawing rounds its drill to two decimals; half the last one is no disagreement.
+  const hair = 0.005;
+  const outside = drawn < min - hair || drawn > max + hair;
+  return outside ? [ask('drill-outside-class', { drawn, min, max })] : [];
+}
+
+function strengthQuestion(plan: HolePlan): Asked[] {
+  const weak = numbersOf(plan.warnings, 'weak-when-stripped');
+  return weak ? [ask('strip-strength', weak)] : [];
+}
+
+/** The questions one hole raises. Lengths mm. Source: common practice. */
+export function questionsFor(callout: Callout, plan: Outcome<HolePlan>): Asked[] {
+  if (!plan.ok) {
+    const codes = plan.problems.map((problem) => problem.code);
+    const depth = callout.hole?.depth;
+    if (codes.includes('thread-deeper-than-hole')) {
+      const numbers = { fullThread: callout.fullThread ?? 0, depth: depth ?? 0 };
+      return [ask('thread-deeper-than-hole', numbers)];
+    }
+    if (codes.includes('full-thread-over-thickness')) {
+      return [ask('thread-longer-than-part', { fullThread: callout.fullThread ?? 0 })];
+    }
+    return [];
+  }
+  return [
+    ...reachQuestions(callout, plan.value),
+    ...drillQuestion(callout, plan.value),
+    ...strengthQuestion(plan.value),
+  ];
+}

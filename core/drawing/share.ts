@@ -1,0 +1,186 @@
+/**
+ * The fewest taps and drills for a part.
+ *
+ * Objective: fewest tools such that every hole keeps its best tap or one that also works, and a drill
+ * that is surely inside its class (at risk only where none is inside). Among equals: the tools that stand
+ * highest in the holes' own order.
+ */
+
+import type { DrillChoice } from '../drill/drill';
+import type { HolePlan, TapChoice } from '../plan/types';
+
+export interface SharedHole {
+  index: number;
+  plan: HolePlan;
+}
+
+interface Option {
+  key: string;
+  /** Place in the hole's own order; 0 is its best. */
+  rank: number;
+}
+
+/** Whether `chosen` gives every hole a tool; its cost is the sum of the places they take. */
+function costOf(chosen: readonly string[], holes: readonly Option[][]): number | null {
+  let cost = 0;
+  for (const options of holes) {
+    let best = Infinity;
+    for (const { key, rank } of options) if (rank < best && chosen.includes(key)) best = rank;
+    if (best === Infinity) return null;
+    cost += best;
+  }
+  return cost;
+}
+
+/** All ways to choose `size` of the keys. */
+function* choices(keys: readonly string[], size: number, from = 0): Generator<string[]> {
+  if (size === 0) {
+    yield [];
+    return;
+  }
+  for (let index = from; index <= keys.length - size; index += 1) {
+    for (const rest of choices(keys, size - 1, index + 1)) yield [keys[index]!, ...rest];
+  }
+}
+
+/** Sets of more tools than this are not searched exhaustively: greedy takes over. */
+const EXHAUSTIVE = 3;
+
+function greedy(keys: readonly string[], holes: readonly Option[][]): string[] {
+  const chosen: string[] = [];
+  let open = holes.filter((options) => options.length > 0);
+  while (open.length > 0) {
+    const served = (key: string) => open.filter((each) => each.some((o) => o.key === key)).length;
+    const best = keys.reduce((most, key) => (served(key) > served(most) ? key : most));
+    chosen.push(best);
+    open = open.filter((options) => !options.some((option) => option.key === best));
+  }
+  return chosen;
+}
+
+/**
+ * Smallest set of keys that serves every hole, cheapest by rank among the smallest. Holes without any
+ * option are left out. Exact up to three tools, greedy beyond. Source: derived.
+ */
+export function fewestTools(options: readonly Option[][]): string[] {
+  const holes = options.filter((each) => each.length > 0);
+  if (holes.length === 0) return [];
+  const distinct = dropRepeats(holes);
+  const keys = usefulKeys(distinct);
+  for (let size = 1; size <= Math.min(EXHAUSTIVE, keys.length); size += 1) {
+    let best: { chosen: string[]; cost: number } | undefined;
+    for (const chosen of choices(keys, size)) {
+      const cost = costOf(chosen, holes);
+      if (cost !== null && (!best || cost < best.cost)) best = { chosen, cost };
+    }
+    if (best) return best.chosen;
+  }
+  return greedy(keys, holes);
+}
+
+function signature(options: readonly Option[]): string {
+  return options.map(({ key }) => key).join('|');
+}
+
+function dropRepeats(holes: readonly Option[][]): Option[][] {
+  return [...new Map(holes.map((each) => [signature(each), each])).values()];
+}
+
+/** Keys in order of first appearance; a key that serves exactly what an earlier, better one does stays in. */
+function usefulKeys(holes: readonly Option[][]): string[] {
+  return [...new Set(holes.flatMap((each) => each.map(({ key }) => key)))];
+}
+
+function tapKey(tap: TapChoice): string {
+  return `${tap.style} ${tap.chamfer.class}`;
+}
+
+function usable(plan: HolePlan): TapChoice[] {
+  return plan.taps.filter((tap) => tap.verdict !== 'no' && tap.process !== 'mill');
+}
+
+/** Taps for holes of one thread: chosen once, used by each hole that ranks them highest among the chosen. */
+function shareOneThread(holes: readonly SharedHole[]): { choice: TapChoice; holes: number[] }[] {
+  const options = holes.map(({ plan }) =>
+    usable(plan).map((tap, rank): Option => ({ key: tapKey(tap), rank })),
+  );
+  const chosen = fewestTools(options);
+  const shared = new Map<string, { choice: TapChoice; holes: number[] }>();
+  for (const { index, plan } of holes) {
+    const choice = usable(plan).find((tap) => chosen.includes(tapKey(tap)));
+    if (!choice) continue;
+    const key = tapKey(choice);
+    const entry = shared.get(key) ?? { choice, holes: [] };
+    entry.holes.push(index);
+    shared.set(key, entry);
+  }
+  return [...shared.values()];
+}
+
+/** Fewest taps for a part. Only holes of one designation can share a tap. Source: derived. */
+export function shareTaps(holes: readonly SharedHole[]): { choice: TapChoice; holes: number[] }[] {
+  const byThread = new Map<string, SharedHole[]>();
+  for (const hole of holes) {
+    const key = hole.plan.thread.designation;
+    byThread.set(key, [...(byThread.get(key) ?? []), hole]);
+  }
+  return [...byThread.values()].flatMap(shareOneThread);
+}
+
+export interface DrillWish extends SharedHole {
+  /** Whether the hole's tap forms its thread: then only its own drill will do. */
+  forms: boolean;
+  /** Diameter the drawing calls for, mm. */
+  drawn?: number | undefined;
+}
+
+function acceptable({ plan, forms, drawn }: DrillWish): DrillChoice[] {
+  if (!plan.drill) return [];
+  if (forms) return [plan.drill];
+  const inside = plan.drills.filter((drill) => drill.verdict === 'inside');
+  const pool = inside.length > 0 ? inside : plan.drills.filter((drill) => drill.verdict === 'risk');
+  const target = drawn ?? plan.drill.diameter;
+  const system = plan.drill.series === 'metric';
+  // Own system first, then nearest to what the drawing or the plan wants.
+  const far = (drill: DrillChoice) =>
+    Math.abs(drill.diameter - target) + ((drill.series === 'metric') === system ? 0 : 100);
+  return [...pool].sort((a, b) => far(a) - far(b));
+}
+
+/** Fewest drills for a part, across its threads. Source: derived. */
+export function shareDrills(
+  holes: readonly DrillWish[],
+): { drill: DrillChoice; holes: number[] }[] {
+  const lists = holes.map(acceptable);
+  const chosen: string[] = [];
+  // Threads far apart cannot share: each cluster of overlapping lists is solved by itself.
+  for (const cluster of clusters(lists)) {
+    chosen.push(
+      ...fewestTools(cluster.map((list) => list.map((drill, rank) => ({ key: drill.name, rank })))),
+    );
+  }
+  const shared = new Map<string, { drill: DrillChoice; holes: number[] }>();
+  holes.forEach(({ index }, at) => {
+    const drill = lists[at]!.find((each) => chosen.includes(each.name));
+    if (!drill) return;
+    const entry = shared.get(drill.name) ?? { drill, holes: [] };
+    entry.holes.push(index);
+    shared.set(drill.name, entry);
+  });
+  return [...shared.values()].sort((a, b) => a.drill.diameter - b.drill.diameter);
+}
+
+/** Groups lists that share a drill, directly or through others. */
+function clusters(lists: readonly DrillChoice[][]): DrillChoice[][][] {
+  const groups: { names: Set<string>; lists: DrillChoice[][] }[] = [];
+  for (const list of lists.filter((each) => each.length > 0)) {
+    const names = new Set(list.map(({ name }) => name));
+    const touching = groups.filter((group) => list.some(({ name }) => group.names.has(name)));
+    for (const group of touching) groups.splice(groups.indexOf(group), 1);
+    groups.push({
+      names: new Set([...names, ...touching.flatMap((group) => [...group.names])]),
+      lists: [list, ...touching.flatMap((group) => group.lists)],
+    });
+  }
+  return groups.map((group) => group.lists);
+}
