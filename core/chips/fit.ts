@@ -5,7 +5,7 @@
 
 import { grooveGeometry, type Groove } from '../load/torque';
 import type { ChipForm } from '../material/material';
-import { FILL_LIMIT, lengthForChips, PACKED_BULKING, roomVolume } from './room';
+import { FILL_LIMIT, lengthAtBulk, lengthForChips, PACKED_BULKING, roomVolume } from './room';
 
 /** Chips by how tightly they pack. */
 export const CHIP_BULKS = ['short', 'medium', 'long'] as const;
@@ -66,4 +66,21 @@ export function chipFit(input: ChipFitInput): ChipFit {
     return { bulk, factor, volume, needed, deeper, fits };
   });
   return { solid, free, room, packed };
+}
+
+/**
+ * Free bore below the nose, mm, that chips want against how many times the solid metal they fill, from
+ * `from` to `to`. Sources: `chip-bulking`, derived.
+ */
+export function bulkCurve(
+  input: ChipFitInput,
+  from: number,
+  to: number,
+  steps = 14,
+): { factor: number; needed: number }[] {
+  const solid = grooveGeometry(input).volumePerDepth * input.fullThread;
+  return Array.from({ length: steps + 1 }, (_, index) => {
+    const factor = from + ((to - from) * index) / steps;
+    return { factor, needed: lengthAtBulk(solid, factor, input.hole, input.pointAngle) };
+  });
 }

@@ -14,6 +14,16 @@ export const PACKED_BULKING: Record<ChipForm, number> = {
   long: 12,
 };
 
+/**
+ * Volume of loose chips over volume of solid metal, by their kind, least and most: what a heap takes that
+ * nobody packs. Source: `chip-bulking`.
+ */
+export const LOOSE_BULKING = {
+  fine: { min: 3, max: 6 },
+  broken: { min: 6, max: 9 },
+  coils: { min: 11, max: 17 },
+} as const;
+
 /** Chips are taken to fit while they fill no more than this share of the room. Common practice. */
 export const FILL_LIMIT = 0.7;
 
@@ -35,7 +45,23 @@ export function roomVolume(hole: number, length: number, pointAngle: number): nu
 }
 
 /**
- * Length of free hole, mm, that chips pushed ahead need below the tap's nose.
+ * Length of free hole, mm, that chips pushed ahead need below the tap's nose when they take `factor`
+ * times the volume of the solid metal. `solid` mm³, `hole` mm, `pointAngle` degrees. Never negative.
+ * Source: `chip-bulking`, derived.
+ */
+export function lengthAtBulk(
+  solid: number,
+  factor: number,
+  hole: number,
+  pointAngle: number,
+): number {
+  const wanted = (solid * factor) / FILL_LIMIT;
+  const section = (Math.PI * hole ** 2) / 4;
+  return Math.max(0, wanted / section - coneLength(hole, pointAngle) / 3);
+}
+
+/**
+ * Length of free hole, mm, that chips pushed ahead need below the tap's nose, packed.
  * `solid`: metal removed, mm³; `hole` mm; `pointAngle` degrees. Never negative. Source: `chip-bulking`.
  */
 export function lengthForChips(
@@ -44,7 +70,5 @@ export function lengthForChips(
   hole: number,
   pointAngle: number,
 ): number {
-  const wanted = (solid * PACKED_BULKING[chips]) / FILL_LIMIT;
-  const section = (Math.PI * hole ** 2) / 4;
-  return Math.max(0, wanted / section - coneLength(hole, pointAngle) / 3);
+  return lengthAtBulk(solid, PACKED_BULKING[chips], hole, pointAngle);
 }

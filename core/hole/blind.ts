@@ -69,27 +69,29 @@ export interface ChamferBand {
 
 /**
  * Full thread against shoulder depth, one band for each chamfer class: what its longest chamfer makes
- * sure of and what its shortest would allow. All lengths mm; `steps` 1 or more. Source: derived.
+ * sure of and what its shortest would allow. Even steps, and the depths at which an edge leaves zero.
+ * All lengths mm, `from` below `to`; `steps` 1 or more. Source: derived.
  */
 export function threadDepthBands(
   hole: { pitch: number; clearance: number; centre: number; system: ChamferSystem },
   from: number,
   to: number,
-  steps = 24,
+  steps = 12,
 ): ChamferBand[] {
-  const at = (index: number) => from + ((to - from) * index) / steps;
+  const even = Array.from({ length: steps + 1 }, (_, i) => from + ((to - from) * i) / steps);
   return CHAMFER_CLASSES.map((name) => {
     const chamfer = chamferOf(name, hole.system);
-    const thread = (shoulder: number, chamferThreads: number) =>
-      obtainableThread(shoulder, { ...hole, chamferThreads });
-    const points = Array.from({ length: steps + 1 }, (_, index) => {
-      const shoulder = at(index);
-      return {
-        shoulder,
-        sure: thread(shoulder, chamfer.threads.max),
-        atBest: thread(shoulder, chamfer.threads.min),
-      };
-    });
+    const { min, max } = chamfer.threads;
+    const chain = (chamferThreads: number) => ({ ...hole, chamferThreads });
+    const corners = [min, max]
+      .map((threads) => roomBelowThread(chain(threads)))
+      .filter((corner) => corner > from && corner < to);
+    const depths = [...new Set([...even, ...corners])].sort((a, b) => a - b);
+    const points = depths.map((shoulder) => ({
+      shoulder,
+      sure: obtainableThread(shoulder, chain(max)),
+      atBest: obtainableThread(shoulder, chain(min)),
+    }));
     return { chamfer, points };
   });
 }

@@ -13,7 +13,8 @@ import type { TapStyle } from '../tap/tap';
 import { candidatesFor, webOf, type Candidate } from './candidates';
 import type { Job } from './job';
 import { jobOf } from './prepare';
-import type { HoleRequest } from './types';
+import type { HoleRequest, Warning } from './types';
+import { shareWarnings, spindleWarnings } from './warnings';
 
 /** Styles whose torque is reckoned; a thread mill's force is another matter. */
 export const LOADED_STYLES = ['spiral-point', 'spiral-flute', 'straight-flute', 'form'] as const;
@@ -48,6 +49,8 @@ export interface TapLoad {
   share: { sharp: number; worn: number; worst: number };
   /** Torque as a share of the spindle's, where that is known. */
   spindle?: { torque: number; sharp: number; worn: number; worst: number };
+  /** What to watch in these shares. */
+  warnings: Warning[];
 }
 
 /** The usual chamfer for a hole: plug through, semi-bottoming blind. Common practice. */
@@ -85,6 +88,12 @@ function loadOf(job: Job, tap: Candidate, style: LoadedStyle): TapLoad {
     web,
     breaks,
     share: { ...tap.share, worst: worn.high / breaks.low },
+    warnings: [
+      ...shareWarnings(tap.share),
+      ...(available === undefined
+        ? []
+        : spindleWarnings(tap.torque.expected, worn.expected, available)),
+    ],
     ...(available === undefined
       ? {}
       : {

@@ -30,15 +30,29 @@ export function spokenTap(taps: Judged[]): Judged | undefined {
   return taps.find((tap) => STYLES[tap.style].process === 'cut');
 }
 
+/**
+ * What to say of a tap's torque as a share of its breaking torque, sharp and worn: nothing, amber or stop.
+ * Source: `tap-chip-model`, thresholds `common-practice`.
+ */
+export function shareWarnings({ sharp, worn }: { sharp: number; worn: number }): Warning[] {
+  if (worn > 1) return [warn('tap-will-break', { sharp, worn }, 'tap-chip-model')];
+  const high = sharp > SHARE_WATCH.sharp || worn > SHARE_WATCH.worn;
+  return high ? [warn('tap-share-high', { sharp, worn }, 'tap-chip-model')] : [];
+}
+
+/**
+ * What to say of a tap against the spindle, N·m: nothing, or that a worn tap may stall it.
+ * Source: `tap-chip-model`, threshold `common-practice`.
+ */
+export function spindleWarnings(sharp: number, worn: number, spindle: number): Warning[] {
+  if (worn <= SPINDLE_WATCH * spindle) return [];
+  return [warn('spindle-over', { sharp, worn, spindle }, 'tap-chip-model')];
+}
+
 function forceWarnings(job: Job, taps: Judged[]): Warning[] {
   const tap = spokenTap(taps);
   if (!tap || !job.material.speed) return [];
-  const found: Warning[] = [];
-  const { sharp, worn } = tap.share;
-  if (worn > 1) found.push(warn('tap-will-break', { sharp, worn }, 'tap-chip-model'));
-  else if (sharp > SHARE_WATCH.sharp || worn > SHARE_WATCH.worn) {
-    found.push(warn('tap-share-high', { sharp, worn }, 'tap-chip-model'));
-  }
+  const found = shareWarnings(tap.share);
   const { torque, drive } = job.spindle;
   if (torque !== undefined && drive !== 'hand') {
     const lightest = tap.fits
@@ -46,10 +60,7 @@ function forceWarnings(job: Job, taps: Judged[]): Warning[] {
       : taps
           .filter((each) => STYLES[each.style].process === 'cut')
           .reduce((best, each) => (each.worn < best.worn ? each : best), tap);
-    if (lightest.worn > SPINDLE_WATCH * torque) {
-      const numbers = { sharp: lightest.torque.expected, worn: lightest.worn, spindle: torque };
-      found.push(warn('spindle-over', numbers, 'tap-chip-model'));
-    }
+    found.push(...spindleWarnings(lightest.torque.expected, lightest.worn, torque));
   }
   return found;
 }

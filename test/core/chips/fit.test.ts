@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bulkOf, chipFit, type ChipFitInput } from '../../../core/chips/fit';
-import { FILL_LIMIT } from '../../../core/chips/room';
+import { bulkCurve, bulkOf, chipFit, type ChipFitInput } from '../../../core/chips/fit';
+import { FILL_LIMIT, LOOSE_BULKING, PACKED_BULKING } from '../../../core/chips/room';
 
 const M10: ChipFitInput = {
   major: 10,
@@ -94,5 +94,20 @@ describe('materials', () => {
   it('dust and needles pack like short chips', () => {
     expect([bulkOf('powder'), bulkOf('needles'), bulkOf('short')]).toEqual(Array(3).fill('short'));
     expect([bulkOf('medium'), bulkOf('long')]).toEqual(['medium', 'long']);
+  });
+});
+
+describe('the curve of need against bulk', () => {
+  it('passes through the packed values and rises evenly', () => {
+    const curve = bulkCurve(M10, 4, 12, 2);
+    const needs = chipFit(M10).packed.map(({ needed }) => needed);
+    expect(curve.map(({ factor }) => factor)).toEqual([4, 8, 12]);
+    curve.forEach(({ needed }, index) => expect(needed).toBeCloseTo(needs[index]!, 9));
+  });
+
+  it('packed factors lie at or below those of loose chips (chip-conveyor guide)', () => {
+    expect(PACKED_BULKING.short).toBeGreaterThanOrEqual(LOOSE_BULKING.fine.min);
+    expect(PACKED_BULKING.medium).toBeLessThanOrEqual(LOOSE_BULKING.broken.max);
+    expect(PACKED_BULKING.long).toBeLessThanOrEqual(LOOSE_BULKING.coils.max);
   });
 });

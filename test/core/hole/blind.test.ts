@@ -1,0 +1,140 @@
+/** The blind-hole sum from each side. Expected depths: derived in pitches, and a setter's own (common practice). */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  solveBlindHole,
+  threadDepthBands,
+  type BlindHoleAnswer,
+  type BlindHoleSum,
+} from '../../../core/hole/blind';
+
+const solve = (sum: BlindHoleSum): BlindHoleAnswer => {
+  const outcome = solveBlindHole(sum);
+  if (!outcome.ok) throw new Error(outcome.problems[0]!.code);
+  return outcome.value;
+};
+const depth = (sum: BlindHoleSum) => {
+  const found = solve(sum);
+  if (found.asked === 'chamfer') throw new Error('a chamfer, not a depth');
+  return found.depth;
+};
+
+const FORM_C = { min: 2, max: 3 };
+const plain = { clearance: 1, centre: 0 };
+
+describe('shoulder depth from the full thread', () => {
+  it('M6×1, 12 full, 2–3 threads, one pitch of stop: 16.0, in the middle 15.5', () => {
+    const found = depth({ pitch: 1, fullThread: 12, chamfer: FORM_C, ...plain });
+    expect(found.worst).toBeCloseTo(16, 9);
+    expect(found.middle).toBeCloseTo(15.5, 9);
+    expect(found.best).toBeCloseTo(15, 9);
+  });
+
+  it('1/2-13, 3/4 in full: 1.058 in, in the middle 1.019 in', () => {
+    const found = depth({ pitch: 25.4 / 13, fullThread: 19.05, chamfer: FORM_C, ...plain });
+    expect(found.worst / 25.4).toBeCloseTo(1.058, 3);
+    expect(found.middle / 25.4).toBeCloseTo(1.019, 3);
+  });
+
+  it('a floating head and a 2 mm male centre are each added once', () => {
+    const found = depth({ pitch: 1, fullThread: 12, chamfer: FORM_C, clearance: 3, centre: 2 });
+    expect(found.worst).toBeCloseTo(12 + 3 + 3 + 2, 9);
+  });
+});
+
+describe('full thread from the shoulder depth: M10×1.5, floor at 16.5', () => {
+  it.each([
+    [FORM_C, 1, 10.5, 11.25],
+    [{ min: 1.5, max: 2 }, 1, 12, 12.375],
+    [{ min: 1, max: 1.5 }, 0.25, 13.875, 14.25],
+  ])(
+    'chamfer %o, %s pitches of stop: %s certain, %s in the middle',
+    (chamfer, clearance, worst, middle) => {
+      const found = depth({ pitch: 1.5, shoulder: 16.5, chamfer, clearance, centre: 0 });
+      expect(found.worst).toBeCloseTo(worst, 6);
+      expect(found.middle).toBeCloseTo(middle, 6);
+    },
+  );
+});
+
+describe('chamfer from both depths', () => {
+  it('M10×1.5 with 5.25 mm of room: 3.5 pitches, 2.5 threads', () => {
+    const found = solve({ pitch: 1.5, fullThread: 15, shoulder: 20.25, ...plain });
+    expect(found).toMatchObject({ asked: 'chamfer', threads: 2.5, roomInPitches: 3.5 });
+  });
+
+  it('a hole one pitch deeper than its thread has room for none', () => {
+    const outcome = solveBlindHole({ pitch: 1.5, fullThread: 15, shoulder: 16.5, ...plain });
+    expect(outcome).toMatchObject({ ok: false, problems: [{ code: 'no-room' }] });
+  });
+});
+
+describe('refuses', () => {
+  it('anything but two of the three', () => {
+    expect(solveBlindHole({ pitch: 1, fullThread: 12, ...plain }).ok).toBe(false);
+    const all = { pitch: 1, fullThread: 12, shoulder: 20, chamfer: FORM_C, ...plain };
+    expect(solveBlindHole(all)).toMatchObject({ ok: false, problems: [{ code: 'two-of-three' }] });
+  });
+});
+
+const any = fc.record({
+  pitch: fc.double({ min: 0.2, max: 6, noNaN: true }),
+  fullThread: fc.double({ min: 0.5, max: 100, noNaN: true }),
+  least: fc.double({ min: 0.5, max: 8, noNaN: true }),
+  spread: fc.double({ min: 0, max: 3, noNaN: true }),
+  clearance: fc.double({ min: 0, max: 4, noNaN: true }),
+  centre: fc.double({ min: 0, max: 5, noNaN: true }),
+});
+
+describe('from any side the same sum', () => {
+  it('the hole it asks for yields the thread it was asked about, and holds the chamfer', () => {
+    fc.assert(
+      fc.property(any, ({ least, spread, fullThread, ...rest }) => {
+        const chamfer = { min: least, max: least + spread };
+        const needed = depth({ ...rest, fullThread, chamfer }).worst;
+        expect(depth({ ...rest, shoulder: needed, chamfer }).worst).toBeCloseTo(fullThread, 6);
+        const held = solve({ ...rest, fullThread, shoulder: needed });
+        expect(held.asked === 'chamfer' ? held.threads : 0).toBeCloseTo(chamfer.max, 6);
+      }),
+    );
+  });
+
+  it('more thread never needs less hole, and a longer chamfer never a shallower one', () => {
+    fc.assert(
+      fc.property(any, ({ least, spread, fullThread, ...rest }) => {
+        const chamfer = { min: least, max: least + spread };
+        const first = depth({ ...rest, fullThread, chamfer });
+        const more = depth({ ...rest, fullThread: fullThread + 1, chamfer });
+        expect(more.worst).toBeGreaterThan(first.worst);
+        expect(first.worst).toBeGreaterThanOrEqual(first.middle);
+        expect(first.middle).toBeGreaterThanOrEqual(first.best);
+      }),
+    );
+  });
+});
+
+describe('bands of thread against hole depth', () => {
+  const bands = threadDepthBands({ pitch: 1.25, system: 'metric', ...plain }, 0, 40);
+
+  it('hold every class, never fall, and say the same as the sum', () => {
+    expect(bands.map(({ chamfer }) => chamfer.form)).toEqual(['A', 'D', 'C', 'E']);
+    for (const { chamfer, points } of bands) {
+      points.forEach(({ shoulder, sure, atBest }, index) => {
+        const before = points[index - 1];
+        expect(sure).toBeLessThanOrEqual(atBest);
+        if (before) expect(sure).toBeGreaterThanOrEqual(before.sure);
+        if (sure > 0) {
+          const sum = depth({ pitch: 1.25, shoulder, chamfer: chamfer.threads, ...plain });
+          expect([sum.worst, sum.best]).toEqual([sure, atBest]);
+        }
+      });
+    }
+  });
+
+  it('the corner where an edge leaves zero is among the points', () => {
+    const formC = bands[2]!.points;
+    for (const room of [(3 + 1) * 1.25, (2 + 1) * 1.25]) {
+      expect(formC.some(({ shoulder }) => Math.abs(shoulder - room) < 1e-9)).toBe(true);
+    }
+  });
+});
