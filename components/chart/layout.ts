@@ -53,11 +53,11 @@ function inRows(
     const x = Math.min(Math.max(at, left + half), Math.max(left + half, right - half));
     return { text, x, from: x - half, to: x + half, index };
   });
-  const sorted = stretches.toSorted((a, b) => a.from - b.from);
+  const sorted = stretches.slice().sort((a, b) => a.from - b.from);
   const rows = rowsFor(sorted);
   return sorted
     .map(({ text, x, index }, i) => ({ text, x, row: rows[i]!, index }))
-    .toSorted((a, b) => a.index - b.index)
+    .sort((a, b) => a.index - b.index)
     .map(({ text, x, row }) => ({ text, x, row }));
 }
 

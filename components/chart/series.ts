@@ -73,7 +73,7 @@ function bandMarks(series: Series, scales: Pair): Mark[] {
   const { spacing, lean } = HATCH[series.look];
   return [
     path('ch-band', shape(data) ?? ''),
-    path('ch-band-hatch', hatching([[...upper, ...lower.toReversed()]], spacing, lean)),
+    path('ch-band-hatch', hatching([[...upper, ...lower.slice().reverse()]], spacing, lean)),
     path('ch-band-edge', draw(clip(edgePoints(data, 'high', scales), scales)) ?? ''),
     path('ch-band-edge', draw(clip(edgePoints(data, 'low', scales), scales)) ?? ''),
   ];

@@ -17,7 +17,7 @@ const EDGES: readonly Edge[] = ['low', 'mid', 'high'];
 
 /** Every so many of the x values, both ends kept. */
 function steps(values: readonly number[]): number[] {
-  const sorted = [...new Set(values)].toSorted((a, b) => a - b);
+  const sorted = [...new Set(values)].sort((a, b) => a - b);
   const every = Math.ceil(Math.max(1, sorted.length - 1) / (MOST_ROWS - 1));
   return sorted.filter((_, i) => i % every === 0 || i === sorted.length - 1);
 }

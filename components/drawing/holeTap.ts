@@ -107,7 +107,7 @@ export function tapMarks(facts: HoleFacts, frame: Frame): Mark | null {
   const broken = freehand([leftTop, TOP], [rightTop, TOP], 1.4);
   const mirrored = side.map(([r, y]) => [axis - r, y] as const);
   const right = side.map(([r, y]) => [axis + r, y] as const);
-  const body = [...broken, ...right, ...mirrored.toReversed()];
+  const body = [...broken, ...right, ...mirrored.slice().reverse()];
   // Inside the metal the thread's own lines are the tap's outline: draw only what they do not.
   const out = runOutEnd(facts, frame);
   const leaves = facts.through
@@ -122,7 +122,7 @@ export function tapMarks(facts: HoleFacts, frame: Frame): Mark | null {
       ...rest.map(([r, y]) => [axis + sign * r, y] as const),
     ];
   };
-  const tail = [...below(-1), ...below(1).toReversed()];
+  const tail = [...below(-1), ...below(1).reverse()];
   return group('dw-tap', [
     path('dw-tap-body', polyline(body, true)),
     ...flutes(facts, tap, frame),
