@@ -12,16 +12,17 @@ import {
 /**
  * Layers of the core: a module imports from lower layers, and from itself. The registry of sources and
  * the tables hold no logic and import nothing, so they lie below everything: a note can name its source,
- * and whoever reads a thread its table.
+ * and whoever reads a thread its table. A whole drawing is planned hole by hole, so it lies above the plan.
  */
 export const LAYERS: readonly (readonly string[])[] = [
   ['sources', 'data'],
-  ['outcome', 'units'],
-  ['thread', 'material', 'chamfer'],
+  ['outcome', 'units', 'seeded'],
+  ['thread', 'material', 'chamfer', 'spread'],
   ['limits', 'drill', 'cycle'],
   ['hole', 'load', 'gauge', 'engagement'],
   ['chips', 'tap'],
-  ['plan', 'drawing'],
+  ['plan'],
+  ['drawing'],
   ['practice', 'job', 'diagnose'],
   ['index'],
 ];
