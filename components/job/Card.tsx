@@ -19,7 +19,7 @@ import {
 } from '../words';
 import { CARD, RECORD } from './messages';
 import { QrCode } from './QrCode';
-import { cardRows } from './rows';
+import { cardRows, type CardRow } from './rows';
 
 export interface CardProps {
   plan: HolePlan;
@@ -57,23 +57,35 @@ function Heading({ values, plan, request, example }: CardProps) {
   );
 }
 
-function Run({ plan, request, unit, tap }: CardProps & { tap: TapChoice }) {
+/** Beyond so many letters a value is a sentence, not a number to read from two metres. */
+const LONG = 30;
+
+function CardTable({ rows }: { rows: readonly CardRow[] }) {
+  return (
+    <table>
+      <tbody>
+        {rows.map(({ name, value, beside }) => (
+          <tr key={name} class={value.length > LONG ? 'wordy' : undefined}>
+            <th scope="row">{name}</th>
+            <td>
+              <strong>{value}</strong>
+              {beside && <small>{beside}</small>}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Run({ plan, request, unit, tap, address }: CardProps & { tap: TapChoice }) {
   return (
     <section class="card-run" aria-label={CARD.run}>
-      <table>
-        <tbody>
-          {cardRows(plan, request, tap, unit).map(({ name, value, beside }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              <td>
-                <strong>{value}</strong>
-                {beside && <small>{beside}</small>}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <HoleSection plan={plan} request={request} unit={unit} plain id="card-section" />
+      <CardTable rows={cardRows(plan, request, tap, unit)} />
+      <div class="card-side">
+        <HoleSection plan={plan} request={request} unit={unit} plain id="card-section" />
+        <Live address={address} />
+      </div>
     </section>
   );
 }
@@ -103,8 +115,9 @@ function NotToRun({ plan, request, unit }: CardProps) {
 function Watch({ plan, unit }: CardProps) {
   const notices = worded(plan, unit);
   if (notices.length === 0) return null;
+  const many = notices.length > 3;
   return (
-    <section class="card-watch" aria-label={CARD.watch}>
+    <section class={many ? 'card-watch many' : 'card-watch'} aria-label={CARD.watch}>
       {notices.map(({ code, level, title, text }) => (
         <p key={code}>
           <Sign level={level} />
@@ -129,25 +142,28 @@ function Record() {
   );
 }
 
-function Foot({ plan, unit, address, made }: CardProps) {
+function Live({ address }: { address: string }) {
+  if (!address) return null;
+  return (
+    <div class="card-live">
+      <QrCode text={address} label={CARD.qr} />
+      <p class="card-address">
+        <strong>{CARD.address}</strong> {address}
+      </p>
+    </div>
+  );
+}
+
+function Foot({ plan, unit, made }: CardProps) {
   return (
     <footer class="card-foot">
-      <div>
-        <p>
-          <strong>{CARD.assumed}:</strong>{' '}
-          {plan.assumptions.map((assumption) => assumptionText(assumption, unit)).join(' ')}
-        </p>
-        <p>
-          <strong>{NOT_A_RATING.short}</strong>
-        </p>
-        {address && (
-          <p class="card-address">
-            {CARD.address}: {address}
-          </p>
-        )}
-        {made && <p>{made}</p>}
-      </div>
-      {address && <QrCode text={address} label={CARD.qr} />}
+      <p>
+        <strong>{CARD.assumed}:</strong>{' '}
+        {plan.assumptions.map((assumption) => assumptionText(assumption, unit)).join(' · ')}
+      </p>
+      <p>
+        <strong>{NOT_A_RATING.short}</strong> {made}
+      </p>
     </footer>
   );
 }
@@ -159,7 +175,7 @@ export function Card(props: CardProps) {
       <Heading {...props} />
       {tap ? <Run {...props} tap={tap} /> : <NotToRun {...props} />}
       <Watch {...props} />
-      {tap && <Record />}
+      {tap ? <Record /> : <Live address={props.address} />}
       <Foot {...props} />
     </article>
   );

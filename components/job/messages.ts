@@ -16,7 +16,7 @@ export const CARD = {
   watch: 'Watch',
   record: 'First-off and record',
   assumed: 'Assumed',
-  address: 'The same plan, live',
+  address: 'This plan, live:',
   qr: 'Code of the plan’s address',
   made: 'Made',
   version: 'by Tapped Hole Handbook',

@@ -94,18 +94,26 @@ const runRows: Rows = ({ cycle }, _request, _tap, unit) =>
       ]
     : [];
 
+/** A range, or one number where half of the tap's strength leaves no range. */
+function limitText(limit: { low: number; high: number }): string {
+  return torque(limit.low) === torque(limit.high)
+    ? torque(limit.high)
+    : torqueBand(limit.low, limit.high);
+}
+
 const torqueRows: Rows = (_plan, _request, tap, unit) => {
   if (tap.process === 'mill') return [];
   const limit = torqueLimit(tap);
+  const ofBreaking = `${percent(tap.tapShare.sharp)} of what breaks the tap`;
   return [
     {
       name: 'Torque, sharp',
       value: torque(tap.torque.expected),
-      beside: `${torqueBand(tap.torque.low, tap.torque.high, unit)}; ${percent(tap.tapShare.sharp)} of what breaks the tap, worn ${percent(tap.tapShare.worn)}`,
+      beside: `${torqueBand(tap.torque.low, tap.torque.high, unit)}; ${ofBreaking}, worn ${percent(tap.tapShare.worn)}`,
     },
     {
       name: 'Let go at',
-      value: limit ? torqueBand(limit.low, limit.high) : 'No safe setting',
+      value: limit ? limitText(limit) : 'No safe setting',
       beside: limit
         ? 'clutch or load limit; better from a torque measured here'
         : 'the tap runs too near its strength',
@@ -119,7 +127,7 @@ const careRows: Rows = (plan, request, tap) => [
   { name: 'Gauge', value: gaugeText(plan.thread), beside: '' },
 ];
 
-/** Every line of the card, top to bottom. */
+/** What the machine is set by, top to bottom. */
 export const cardRows: Rows = (plan, request, tap, unit) =>
   [toolRows, depthRows, runRows, torqueRows, careRows].flatMap((rows) =>
     rows(plan, request, tap, unit),

@@ -77,7 +77,8 @@ export const TEXT = {
   errorTitle: 'Error: ',
   example: 'Example',
   exampleText:
-    'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m. It goes when you type your own.',
+    'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m.',
+  exampleGoes: 'It goes when you type your own.',
   takeExample: 'Put the example in the form',
   waitingFor: 'Still needed',
   blocked: 'No answer yet.',

@@ -8,7 +8,7 @@ import { bothUnits } from './messages';
 import type { Attempt } from './state';
 
 /** Notes whose matter the reading itself says. */
-const IN_THE_READING: readonly string[] = ['class-assumed'];
+const IN_THE_READING: readonly string[] = ['class-assumed', 'coarse-assumed'];
 
 export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: Attempt): string {
   const text = values[name].trim();

@@ -3,6 +3,7 @@
 import type { ChamferClass } from '../../core/chamfer/chamfer';
 import type { DrillSeries } from '../../core/drill/drill';
 import { planHole, readThread } from '../../core';
+import { checkRequest } from '../../core/plan/request';
 import type { MaterialId } from '../../core/material/material';
 import type { Note, Outcome, Problem } from '../../core/outcome';
 import type { HoleKind, HolePlan, HoleRequest, SpindleDrive } from '../../core/plan/types';
@@ -26,6 +27,8 @@ export interface FieldProblem {
 export interface Reading {
   thread: Outcome<Thread>;
   request: HoleRequest | null;
+  /** What could be read so far, with stand-ins for what is missing: good for checking, not for planning. */
+  draft: HoleRequest;
   problems: FieldProblem[];
 }
 
@@ -161,17 +164,15 @@ export function readInputs(values: Inputs, unit: Unit): Reading {
   const fullThread = reader.length(values.hole === 'through' ? 'partial' : 'depth');
   const material = reader.choice<MaterialId>('material');
   const rest = { ...readSpindle(reader), ...readMore(reader) };
-  if (reader.problems.length > 0 || !hole || !material) {
-    return { thread, request: null, problems: reader.problems };
-  }
-  const request: HoleRequest = {
+  const draft: HoleRequest = {
     thread: typed,
     ...(fullThread === undefined ? {} : { fullThread }),
-    hole,
-    material,
+    hole: hole ?? { kind: 'blind' },
+    material: material ?? 'steel-low',
     ...rest,
   };
-  return { thread, request, problems: [] };
+  const complete = reader.problems.length === 0 && hole && material;
+  return { thread, request: complete ? draft : null, draft, problems: reader.problems };
 }
 
 /** The core's name for an input, and the form's. */
@@ -199,17 +200,29 @@ function fieldOf(problem: Problem, values: Inputs): InputName {
   return field === 'depth' && values.hole === 'through' ? 'partial' : field;
 }
 
-/** Reads the form and plans the hole. A refusal of the core is laid at the field it speaks of. */
-export function attempt(values: Inputs, unit: Unit): Attempt {
-  const reading = readInputs(values, unit);
-  if (!reading.request) return { ...reading, plan: null, notes: [] };
-  const outcome = planHole(reading.request);
-  if (outcome.ok) return { ...reading, plan: outcome.value, notes: outcome.notes };
-  const problems = outcome.problems.map((problem) => ({
+/** A refusal of the core, laid at the field it speaks of. */
+function atFields(problems: readonly Problem[], values: Inputs): FieldProblem[] {
+  return problems.map((problem) => ({
     field: fieldOf(problem, values),
     problem,
     missing: false,
     whole: true,
   }));
-  return { ...reading, request: null, problems, plan: null, notes: [] };
+}
+
+/** Reads the form and plans the hole; what cannot be planned yet is at least checked. */
+export function attempt(values: Inputs, unit: Unit): Attempt {
+  const reading = readInputs(values, unit);
+  const { request, problems } = reading;
+  if (!request) {
+    const said = problems.map(({ field }) => field);
+    const senseless = atFields(checkRequest(reading.draft), values).filter(
+      ({ field }) => !said.includes(field),
+    );
+    return { ...reading, problems: [...problems, ...senseless], plan: null, notes: [] };
+  }
+  const outcome = planHole(request);
+  if (outcome.ok) return { ...reading, plan: outcome.value, notes: outcome.notes };
+  const refused = atFields(outcome.problems, values);
+  return { ...reading, request: null, problems: refused, plan: null, notes: [] };
 }

@@ -39,13 +39,12 @@ function Example({ planner, lessons }: AnswerProps) {
       <div class="example-mark">
         <p>
           <strong>{TEXT.example}</strong> {TEXT.exampleText}{' '}
-          <button
-            type="button"
-            class="link-button needs-script"
-            onClick={() => planner.put(EXAMPLE)}
-          >
-            {TEXT.takeExample}
-          </button>
+          <span class="needs-script">
+            {TEXT.exampleGoes}{' '}
+            <button type="button" class="link-button" onClick={() => planner.put(EXAMPLE)}>
+              {TEXT.takeExample}
+            </button>
+          </span>
         </p>
       </div>
       <PlanResult

@@ -3,7 +3,7 @@
 import type { AssumptionCode } from '../../../core/plan/codes';
 
 export const ASSUMPTIONS: Record<AssumptionCode, string> = {
-  'full-thread-default': 'Full thread 1.5 diameters, {depth:length}: none was given',
+  'full-thread-default': 'Full thread {depth:length}, the usual: none was given',
   'drive-default': 'Synchronous spindle',
   'drill-point-default': 'Drill point {angle:degrees}',
   'stop-clearance': 'Stop clearance {pitches:pitches}',
