@@ -1,11 +1,11 @@
 /** A request with its thread read, its defaults taken and its hole sized: what every candidate is judged on. */
 
 import type { ChamferSystem } from '../chamfer/classes';
-import { ISO_2306_COARSE, HANDBOOK_INCH } from '../drill/listed';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
 import { bestDrill, judgeDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { oversizeShare } from '../drill/oversize';
-import { FORM_WINDOW, formHole, PERCENT_BASE } from '../drill/percent';
+import { FORM_WINDOW, formHole } from '../drill/percent';
+import { listedDrill, targetHole } from '../drill/usual';
 import { STOP_CLEARANCE } from '../hole/depth';
 import type { Range, ThreadLimits } from '../limits/limits';
 import { tapMajor } from '../tap/major';
@@ -55,21 +55,6 @@ export function holeWindow(
   const [thin, thick] = coating?.thickness ?? [0, 0];
   const max = limits.minor.max ?? borrowedMax ?? limits.minor.min;
   return { min: limits.minor.min * factor + 2 * thick, max: max * factor + 2 * thin };
-}
-
-function listedDrill(thread: Thread): string | undefined {
-  if (thread.insert) return undefined;
-  if (thread.system === 'unified' && thread.inch) {
-    return HANDBOOK_INCH[`${thread.inch.size}-${thread.inch.tpi}`];
-  }
-  if (thread.system !== 'metric' || thread.series !== 'coarse') return undefined;
-  const listed = ISO_2306_COARSE[String(thread.diameter)];
-  return listed === undefined ? undefined : listed.toFixed(2).replace(/0$/, '');
-}
-
-function targetHole(thread: Thread, major: number): number {
-  if (thread.system === 'metric') return major - thread.pitch;
-  return major - 0.75 * PERCENT_BASE.shop * thread.pitch;
 }
 
 /** Hard on taps: the largest hole that surely passes spares them. Common practice. */

@@ -48,8 +48,8 @@ function checkHole(request: HoleRequest, complaints: Complaints): void {
       complaints.add('full-thread-over-thickness', 'fullThread', fullThread);
     }
   } else if (hole?.kind === 'blind') {
-    if (hole.limit === undefined) return;
-    complaints.depth(hole.limit.depth, 'limit', 'limit-not-positive');
+    if (!hole.limit) return;
+    complaints.depth(hole.limit.depth ?? Number.NaN, 'limit', 'limit-not-positive');
     if (hole.limit.at !== 'shoulder' && hole.limit.at !== 'point') {
       complaints.add('hole-unknown', 'limit', hole.limit.at);
     }
