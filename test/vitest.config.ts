@@ -14,6 +14,8 @@ export default defineConfig({
   root,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
+    // A test that never asks anything fails, wherever its questions are written.
+    expect: { requireAssertions: true },
     projects: [
       {
         extends: true,

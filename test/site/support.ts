@@ -65,9 +65,18 @@ export async function expectAccessible(page: Page): Promise<void> {
   await page.emulateMedia({ colorScheme: null, reducedMotion: null });
 }
 
-/** How far the page scrolls sideways, px; what scrolls inside a frame of its own does not count. */
-export async function sidewaysScroll(page: Page): Promise<number> {
-  return page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
+/** What makes the page scroll sideways, outermost first; nothing when it does not. */
+export async function tooWide(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const wide = [...document.querySelectorAll('body *')]
+      .map((element) => ({ element, over: element.getBoundingClientRect().right - clientWidth }))
+      .filter(({ over }) => over > 0.5)
+      .map(({ element, over }) => {
+        const classes = element.getAttribute('class')?.replace(/\s+/g, '.') ?? '';
+        return `${element.tagName.toLowerCase()}.${classes} by ${Math.round(over)} px`;
+      });
+    return [`page by ${scrollWidth - clientWidth} px`, ...wide.slice(0, 8)];
+  });
 }

@@ -120,7 +120,7 @@ function run([program = '', ...args]: string[]): Promise<{ ok: boolean; text: st
       cwd: ROOT,
       stdio: ['ignore', 'pipe', 'pipe'],
       shell: windows,
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1', FORCE_COLOR: undefined },
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', FORCE_COLOR: '0' },
     });
     let text = '';
     child.stdout.on('data', (part: Buffer) => (text += part.toString()));
