@@ -43,6 +43,36 @@ export type {
   Warning,
 } from './plan/types';
 
+export { formTapHole } from './drill/form-hole';
+export type { FormDrill, FormHole, FormHoleOptions } from './drill/form-hole';
+export { percentThread } from './drill/percent';
+export { ENGAGEMENT_PROBLEM_CODES, neededEngagement, PURPOSES } from './engagement/needed';
+export type {
+  Engagement,
+  EngagementProblemCode,
+  EngagementRequest,
+  Purpose,
+} from './engagement/needed';
+export { SCREW_GRADES, SCREW_STRENGTH } from './engagement/screws';
+export type { ScrewGrade } from './engagement/screws';
+export { gaugeSet, TURN_RULES } from './gauge/members';
+export type { Gauge, GaugeMember, GaugeProof, GaugeSet, TurnRule } from './gauge/members';
+export { pipeNotes } from './gauge/pipe';
+export type { PipeDrill, PipeNotes } from './gauge/pipe';
+export { beforePlating, PLATING_PROBLEM_CODES } from './gauge/plating';
+export type { PlatedWindow, PlatingRule } from './gauge/plating';
+export { GAUGE_FINDING_CODES, readGauges } from './gauge/reading';
+export type { GaugeFindingCode, GaugeReading, GaugeVerdict } from './gauge/reading';
+export { roomTable } from './hole/room-table';
+export type { ChamferRoom, RoomTable } from './hole/room-table';
+export { TAP_LIMIT_PROBLEM_CODES, tapLimit } from './tap/limits';
+export type { TapLimit, TapLimitProblemCode, TapLimitSystem } from './tap/limits';
+export { judgeTapLimits } from './tap/limits-judge';
+export type { TapLimitChoice } from './tap/limits-judge';
+export { referenceOf, threadReference } from './plan/reference';
+export type { ClassLimits, EngagementRow, ThreadReference } from './plan/reference';
+export type { ReferenceDrill, Trap } from './plan/reference-drills';
+
 export { planHole } from './plan/plan';
 export {
   ASSUMPTION_CODES,

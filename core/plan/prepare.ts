@@ -1,6 +1,8 @@
 /** From a request as it was typed to a job with its thread read, its hole sized and its defaults taken. */
 
 import { threadLimits } from '../limits/thread-limits';
+import type { Material } from '../material/material';
+import { ownMaterial } from '../material/own';
 import { findMaterial } from '../material/table';
 import { answer, type Outcome } from '../outcome';
 import { readThread } from '../thread/read';
@@ -8,6 +10,12 @@ import { borrowedMinorMax } from './borrowed';
 import { prepareJob, type Job } from './job';
 import { checkRequest } from './request';
 import type { HoleRequest } from './types';
+
+/** The handbook's material, or the shop's own on the back of it; the request was checked before. */
+function materialOf({ material, ownMaterial: own }: HoleRequest): Material {
+  const made = own && ownMaterial({ ...own, like: material });
+  return made?.ok ? made.value : findMaterial(material)!;
+}
 
 /**
  * Reads and checks a request: lengths mm, torque N·m, degrees (see `HoleRequest`). Refuses with the
@@ -23,7 +31,7 @@ export function jobOf(asked: HoleRequest): Outcome<Job> {
   const thread = reading.value;
   const limits = threadLimits(thread);
   if (!limits.ok) return limits;
-  const material = findMaterial(request.material)!;
+  const material = materialOf(request);
   const borrowedMax = borrowedMinorMax(thread, limits.value);
   const job = prepareJob({ request, thread, limits: limits.value, material, borrowedMax });
   return answer(job, [...reading.notes, ...limits.notes]);
