@@ -6,7 +6,14 @@ import { useUnit } from '../../state/units';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
 import { mmToInch } from '../../../core/units';
-import { explore, guessLabel, type ThreadOption, type Trial } from './explore';
+import {
+  chartSpan,
+  explore,
+  guessLabel,
+  type Explored,
+  type ThreadOption,
+  type Trial,
+} from './explore';
 import { ExplorerControls, type ControlName } from './ExplorerControls';
 import { Guess } from './Guess';
 import { guessVerdict } from './guessVerdict';
@@ -21,9 +28,20 @@ export interface DepthExplorerProps {
   guess?: { question: string; trial: Trial };
 }
 
-function withGuess(chart: Chart, guess: number | null, unit: Unit): Chart {
+/** The chart over the thread's own span, which does not move while the reader tries; with the guess on it. */
+function chartOf(trial: Trial, explored: Explored, guess: number | null, unit: Unit): Chart {
+  const plain = depthChart(explored.model);
+  const span = chartSpan(trial.thread, unit);
+  const [panel] = plain.panels;
+  const chart: Chart = {
+    ...plain,
+    x: { ...plain.x, domain: span.x },
+    panels: panel ? [{ ...panel, y: { ...panel.y, domain: span.y } }] : [],
+  };
   if (guess === null) return chart;
   const at = unit === 'mm' ? guess : mmToInch(guess);
+  // A guess off the chart is answered in words alone.
+  if (at < span.x[0] || at > span.x[1]) return chart;
   const mark = { at, label: guessLabel(guess, unit), tone: 'amber' as const };
   return { ...chart, references: [...(chart.references ?? []), mark] };
 }
@@ -36,7 +54,8 @@ export function DepthExplorer(props: DepthExplorerProps) {
   const asking = props.guess !== undefined && guess === null;
   const first = props.guess && guess !== null ? props.guess.trial : props.start;
   const [trial, setTrial] = useState<Trial>(first);
-  const { model, sentence, fits } = explore(trial, unit);
+  const explored = explore(trial, unit);
+  const { sentence, fits } = explored;
   const ready = trial.fullThread !== null && trial.limit !== null;
 
   return (
@@ -45,6 +64,7 @@ export function DepthExplorer(props: DepthExplorerProps) {
         <Guess
           name={name}
           question={props.guess.question}
+          answer={explore(props.guess.trial, unit).sentence}
           unit={unit}
           onGuess={(mm) => {
             setGuess(mm);
@@ -59,13 +79,13 @@ export function DepthExplorer(props: DepthExplorerProps) {
           onChange={setTrial}
         />
       )}
-      <div class={fits ? 'told' : 'told short'} role="status">
+      <div class={fits || !ready ? 'told' : 'told short'} role="status">
         {guess !== null && trial === first && <p>{guessVerdict(guess, trial, unit)}</p>}
-        <p>{ready ? sentence : EXPLORE.outside}</p>
+        {ready && <p>{sentence}</p>}
       </div>
       <ChartView
         id={`${name}-chart`}
-        chart={withGuess(depthChart(model), trial.thread === first.thread ? guess : null, unit)}
+        chart={chartOf(trial, explored, trial.thread === first.thread ? guess : null, unit)}
         source={{ text: EXPLORE.source, href: '/sources/#iso-8830' }}
         {...(ready ? {} : { refusal: EXPLORE.outside })}
       />

@@ -1,5 +1,5 @@
 import type { ChamferClass } from '../../../core/chamfer/chamfer';
-import { inchToMm } from '../../../core/units';
+import { inchToMm, roundHalfUp } from '../../../core/units';
 import { ChoiceField } from '../../fields/ChoiceField';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
@@ -29,7 +29,9 @@ export interface ControlsProps {
 
 /** Another thread, with depths that suit it: as many diameters as before. */
 function withThread(trial: Trial, thread: ThreadOption): Trial {
-  const times = (mm: number) => Math.round((mm * thread.diameter) / trial.thread.diameter);
+  // Whole millimetres, or sixteenths of an inch: depths a drawing would give.
+  const step = thread.system === 'metric' ? 1 : inchToMm(1 / 16);
+  const times = (mm: number) => roundHalfUp((mm * thread.diameter) / trial.thread.diameter, step);
   const fullThread = trial.fullThread === null ? thread.diameter : times(trial.fullThread);
   const { limit } = trial;
   if (limit === undefined) return { ...trial, thread, fullThread };
@@ -93,7 +95,7 @@ export function ExplorerControls(props: ControlsProps) {
           onInput={(chosen) => onChange({ ...trial, chamfer: chosen as ChamferClass })}
         />
       )}
-      <div class="row level">
+      <div class="steppers">
         {has('fullThread') && (
           <Stepper
             name={`${name}-full`}

@@ -4,21 +4,24 @@ import { readLength } from '../../fields/readLength';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
 import { LESSON } from '../../words/en/lesson';
+import { Answer } from '../Verdict';
 
 interface Props {
   name: string;
   question: string;
+  /** For whoever would rather read it, or has no script. */
+  answer: string;
   unit: Unit;
   onGuess: (mm: number) => void;
 }
 
 /** Asks for a depth before the controls come. */
-export function Guess({ name, question, unit, onGuess }: Props) {
+export function Guess({ name, question, answer, unit, onGuess }: Props) {
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState(false);
   return (
     <form
-      class="check guess needs-script"
+      class="check guess"
       novalidate
       onSubmit={(event) => {
         event.preventDefault();
@@ -30,7 +33,7 @@ export function Guess({ name, question, unit, onGuess }: Props) {
       <p class="question" id={`${name}-question`}>
         {question}
       </p>
-      <div class={`field number-field${wrong ? ' wrong' : ''}`}>
+      <div class={`field number-field needs-script${wrong ? ' wrong' : ''}`}>
         <label for={`${name}-guess`}>
           {EXPLORE.guessField}
           <span class="unseen">, {unit}</span>
@@ -58,7 +61,12 @@ export function Guess({ name, question, unit, onGuess }: Props) {
         </div>
         {wrong && <Complaint id={`${name}-problem`} text={EXPLORE.guessRange} />}
       </div>
-      <button class="button">{LESSON.guess}</button>
+      <div class="check-row">
+        <button class="button needs-script">{LESSON.guess}</button>
+        <Answer>
+          <p>{answer}</p>
+        </Answer>
+      </div>
     </form>
   );
 }

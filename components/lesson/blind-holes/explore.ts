@@ -8,7 +8,7 @@ import {
   STOP_CLEARANCE,
   type DepthChain,
 } from '../../../core/hole/depth';
-import { inchToMm, roundUp } from '../../../core/units';
+import { inchToMm, mmToInch, roundUp } from '../../../core/units';
 import type { DepthChartModel } from '../../chart/depthChart';
 import { EXPLORE } from '../../words/en/explore';
 import { CHAMFERS } from '../../words/en/names';
@@ -33,7 +33,7 @@ export interface Trial {
 }
 
 /** Least and most full thread worth trying, in diameters: less holds nothing, more is rarely asked. */
-const DIAMETERS = { min: 0.5, max: 3 } as const;
+const DIAMETERS = { min: 0.5, max: 2.5 } as const;
 
 export function threadLimitsFor({ diameter }: ThreadOption): { min: number; max: number } {
   return { min: DIAMETERS.min * diameter, max: DIAMETERS.max * diameter };
@@ -69,6 +69,21 @@ export function depthSteps(thread: ThreadOption, unit: Unit): number[] {
 export function limitSpan(thread: ThreadOption): { min: number; max: number } {
   const steps = depthSteps(thread, 'mm');
   return { min: steps[0]!, max: steps[steps.length - 1]! };
+}
+
+/** What the axes span, in the reader's unit: fixed for a thread, so that only the point moves. */
+export function chartSpan(
+  thread: ThreadOption,
+  unit: Unit,
+): { x: [number, number]; y: [number, number] } {
+  const show = (mm: number) => (unit === 'mm' ? mm : mmToInch(mm));
+  const steps = depthSteps(thread, unit);
+  const last = steps[steps.length - 1]!;
+  const shortest = chamferOf('bottoming', thread.system);
+  const top = obtainableThread(last, chainFor(thread, shortest.threads.min));
+  const [first, second] = [steps[0]!, steps[1]!];
+  // A little air on the left, for a guess that is too shallow.
+  return { x: [show(Math.max(0, 2.5 * first - 1.5 * second)), show(last)], y: [0, show(top)] };
 }
 
 export interface Explored {

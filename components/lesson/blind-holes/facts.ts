@@ -3,14 +3,19 @@
  * The lesson itself types none of them.
  */
 
-import { roomInPitches } from '../../../core/hole/rules';
-import { quarterRuleDepth } from '../../../core/hole/rules';
+import { quarterRuleDepth, roomInPitches } from '../../../core/hole/rules';
 import type { HolePlan, HoleRequest } from '../../../core/plan/types';
-import { bothLengths, decimals, drillName, length, threadRange } from '../../words';
+import * as words from '../../words';
+import { decimals, drillName, threadRange } from '../../words';
 import { numberOf, planned, tapOf } from '../planned';
 import { JOBS } from './jobs';
 
 const count = (value: number) => decimals(value, 2);
+
+/** In running text a number must not part from its unit at the end of a line. */
+const tied = (text: string) => text.replace(/(\d) (mm|in)\b/g, '$1\u00a0$2');
+const length = (mm: number, unit: words.Unit) => tied(words.length(mm, unit));
+const bothLengths = (mm: number) => tied(words.bothLengths(mm));
 
 function limitOf(request: HoleRequest): number {
   if (request.hole.kind !== 'blind' || !request.hole.limit) throw new Error('No limit.');

@@ -20,6 +20,9 @@ const foot: HoleRequest = {
   material: 'steel-medium',
 };
 
+/** The same foot with nothing to stop the drill. */
+const footFree: HoleRequest = { ...foot, hole: { kind: 'blind' } };
+
 /** A valve cover whose floor is too near. */
 const cover: HoleRequest = {
   thread: 'M10x1.5-6H',
@@ -44,7 +47,7 @@ const bracket: HoleRequest = {
   material: 'al-wrought',
 };
 
-export const JOBS = { housing, foot, cover, flange, bracket } as const;
+export const JOBS = { housing, foot, footFree, cover, flange, bracket } as const;
 
 export type JobName = keyof typeof JOBS;
 
@@ -57,10 +60,4 @@ export const RULE_CASES: readonly { thread: string; fullThread: number }[] = [
 ];
 
 /** Threads to try in the live chart: small and large, coarse and fine, metric and inch. */
-export const TRY_THREADS = [
-  'M6x1-6H',
-  'M8x1.25-6H',
-  'M8x1-6H',
-  'M20x2.5-6H',
-  '3/8-16 UNC-2B',
-] as const;
+export const TRY_THREADS = ['M8x1.25-6H', 'M8x1-6H', 'M20x2.5-6H', '3/8-16 UNC-2B'] as const;

@@ -6,7 +6,7 @@ export const EXPLORE = {
   description:
     'Four slanting bands, one for each chamfer class of {thread}. In every band a deeper hole gives the same amount more of full thread. The bands lie side by side: the longer the chamfer, the deeper the hole must be for the same thread. {sentence}',
   needs:
-    '{fullThread:length} of full thread with a chamfer of {threads} threads needs the shoulder at {promised:length} ({middle:length} in the middle of the class).',
+    '{fullThread:length} of full thread with a chamfer of {threads} threads needs the shoulder at {promised:length} (middle of the class: {middle:length}).',
   fits: 'It fits, with {spare:length} to spare.',
   short:
     'That is {short:length} deeper than the drawing allows: for certain you get {obtainable:length} of full thread.',
@@ -25,7 +25,7 @@ export const EXPLORE = {
   chamfer: 'Chamfer',
   chamferHint: 'The class your tap belongs to.',
   fullThread: 'Full thread',
-  fullThreadHint: 'From half a diameter to three.',
+  fullThreadHint: 'From half a diameter to two and a half.',
   limit: 'Drawing allows, to the shoulder',
   limitHint: 'Where the floor, a wall or a note stops the drill.',
   reset: 'Back to the start',

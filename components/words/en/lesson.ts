@@ -51,8 +51,8 @@ export const CHAIN_WORDS = {
 export const RULE_WORDS = {
   caption: 'Drilled a quarter deeper than the thread',
   thread: 'Thread',
-  fullThread: 'Full thread',
-  rule: 'The rule drills',
+  fullThread: 'Full thread, mm',
+  rule: 'Rule drills, mm',
   room: 'Room it leaves, pitches',
   wants: 'Chamfer of {chamfer} and stop want, pitches',
   result: 'Full thread you get',

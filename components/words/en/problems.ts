@@ -103,6 +103,8 @@ export const PROBLEMS: Record<ProblemCode, string> = {
   'coating-out-of-range':
     'Enter the least and the most growth of one surface, thin first, like 0.005 and 0.010.',
   'measured-out-of-range': 'Measured torque must be more than 0 N·m, like 4.5.',
+  'learned-out-of-range':
+    'The torque kept for your shop is more than ten times, or less than a tenth of, what is planned here. Remove it and measure again.',
   'drive-unknown': 'Choose a spindle from the list.',
   'drill-series-unknown': 'Choose drills from the list: metric, fraction, number or letter.',
   'pipe-not-planned':
