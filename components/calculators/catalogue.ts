@@ -1,0 +1,84 @@
+/** The calculators there are: one question each, in the order of the work. */
+
+import type { SourceId } from '../../core/sources';
+
+export interface CatalogueEntry {
+  slug: string;
+  /** Names the page and its line in lists. */
+  title: string;
+  /** What a person at the machine would ask. */
+  question: string;
+  /** One sentence for search results. */
+  description: string;
+  sources: readonly SourceId[];
+  /** True where lengths are shown, in either unit. */
+  units: boolean;
+}
+
+export const CATALOGUE: readonly CatalogueEntry[] = [
+  {
+    slug: 'chip-direction',
+    title: 'Chip direction',
+    question: 'Where do this tap’s chips go, and is that right for this hole?',
+    description:
+      'From what you see of a tap, its hand and the hole: where the chips go, whether that is right, and which tap would be.',
+    sources: ['common-practice'],
+    units: false,
+  },
+  {
+    slug: 'chamfer',
+    title: 'Chamfer',
+    question: 'How long is this tap’s chamfer, what is it called, and what does it do?',
+    description:
+      'Count the threads of a tap’s chamfer: its US class, ISO or DIN form and UK word, its length, the load on each tooth, and torque against chamfer length.',
+    sources: [
+      'asme-b94-9',
+      'tm-9-254',
+      'iso-8830',
+      'tap-chip-model',
+      'kienzle',
+      'makers-style-factors',
+    ],
+    units: true,
+  },
+  {
+    slug: 'blind-hole-depth',
+    title: 'Blind-hole depth',
+    question: 'How deep to drill, how much full thread, or which chamfer fits?',
+    description:
+      'Any one of drilled depth, full thread and chamfer from the other two, for the longest chamfer of the class and for the middle.',
+    sources: ['derived', 'iso-8830', 'asme-b94-9', 'common-practice'],
+    units: true,
+  },
+  {
+    slug: 'chip-room',
+    title: 'Chip room',
+    question: 'Will chips that are pushed ahead fit under the tap?',
+    description:
+      'How much room the chips of a spiral-point tap want at the bottom of a blind hole, from short chips to long, and how much deeper that is to drill.',
+    sources: ['chip-bulking', 'iso-68-1', 'derived'],
+    units: true,
+  },
+  {
+    slug: 'torque',
+    title: 'Torque',
+    question: 'How hard does this tap work, and will it or the spindle stand it?',
+    description:
+      'Torque of a tap with its band, sharp and worn, as a share of what breaks the tap and of what the spindle gives.',
+    sources: [
+      'tap-chip-model',
+      'kienzle',
+      'makers-style-factors',
+      'henderer-1977',
+      'from-memory',
+      'common-practice',
+    ],
+    units: true,
+  },
+];
+
+export function catalogued(slug: string): CatalogueEntry {
+  const entry = CATALOGUE.find((each) => each.slug === slug);
+  if (!entry) throw new Error(`No calculator is called ${slug}.`);
+  return entry;
+}
