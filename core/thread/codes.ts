@@ -26,7 +26,7 @@ export const THREAD_PROBLEM_CODES = [
   'series-pitch-mismatch',
   /** 1/4, #10, M15. data: size, offers. */
   'pitch-missing',
-  /** 10-28, 6-10: number size or inches, and no listed pair. data: size, offers. */
+  /** 10-28, 6-10, 10/32: number size or inches, and no one pair that is sure. data: size, offers. */
   'which-pitch',
   /** 1/4 BSP. data: size, offers. */
   'which-pipe',

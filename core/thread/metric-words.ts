@@ -24,7 +24,7 @@ export interface MetricWords {
 
 const NUMBER = '(\\d+(?:\\.\\d+)?|\\.\\d+)';
 const END = '(?![A-Z0-9./])';
-const SIZE = new RegExp(`^(MJ|M)[\\s-]*${NUMBER}(?![\\d])`);
+const SIZE = new RegExp(`^(MJ|MF?)[\\s-]*${NUMBER}(?![\\d])`);
 const PITCH = new RegExp(`^(\\s?x|-|\\s)[\\s-]*P?\\s?${NUMBER}${END}`);
 const CLASS = /^([\s\-x]*)(\d{1,2}[A-Z]{1,2}(?:\d[A-Z]{1,2})?)(?![A-Z0-9])/;
 const GROUP = /^[\s-]+([SNL])(?![A-Z0-9])/;
@@ -68,15 +68,19 @@ function takeEngagement(tail: Tail, words: MetricWords): void {
 export function metricWords(text: string): MetricWords | null {
   const head = SIZE.exec(text);
   if (!head) return null;
-  const [whole, form, size] = head as unknown as [string, 'M' | 'MJ', string];
+  const [whole, letters, size] = head as unknown as [string, 'M' | 'MF' | 'MJ', string];
   const tail = new Tail(text.slice(whole.length).replace(/[()"]/g, ' '));
+  const form = letters === 'MJ' ? 'MJ' : 'M';
   const words: MetricWords = { form, diameter: Number(size), extra: '' };
+  // MF on taps and in drawers says fine: worth asking for the pitch, not worth a quarrel over a given one.
+  const fineLetters = letters === 'MF';
   takeSeries(tail, words);
   if (!takeClass(tail, words)) {
     takePitch(tail, words);
     takeSeries(tail, words);
     takeClass(tail, words);
   }
+  if (fineLetters && words.pitch === undefined) words.seriesWord = 'fine';
   takeEngagement(tail, words);
   const length = tail.take(LENGTH);
   if (length) words.length = length[1] ?? '';

@@ -13,7 +13,7 @@ export type ThreadFamily =
   | 'miniature';
 
 const FAMILIES: readonly [pattern: RegExp, family: ThreadFamily][] = [
-  [/PH\s*\d|\bSTARTS?\b|\bLEAD\b|\bDOUBLE\b|\bTRIPLE\b|\dL$/, 'multi-start'],
+  [/PH\s*\d|\bSTARTS?\b|\bLEAD\b|\bDOUBLE\b|\bTRIPLE\b|P-[\d.]+L/, 'multi-start'],
   [/^TR\s*\d|\bTRAP/, 'trapezoidal'],
   [/ACME/, 'acme'],
   [/BUTT/, 'buttress'],

@@ -89,6 +89,17 @@ function pitchFromSeries(reading: PairReading, word: SeriesWord | null): Outcome
   return answer(tpi, [threadNote('pitch-from-series', data)]);
 }
 
+/** 10/32: #10-32 with a slash, or 5/16 without a pitch. */
+function slashedPair(parts: Parts, reading: PairReading): Refusal | null {
+  const found = /^(\d+)\/(\d+)$/.exec(reading.typedSize);
+  const [top, bottom] = [Number(found?.[1]), Number(found?.[2])];
+  if (!found || reading.tpi !== undefined || !isNumberPair(top, bottom)) return null;
+  const number = `#${top}-${bottom} ${unifiedSeries(numberSize(top) ?? 0, bottom)}`;
+  const fraction = reading.problem ? [] : pairOffers(reading.size.size, reading.size.diameter);
+  const data = { size: `#${top}`, offers: [number, ...fraction].join(', ') };
+  return refuse(threadProblem('which-pitch', parts.typed, data));
+}
+
 /** Bounds of size and pitch within which a thread can exist at all. */
 function absurd(parts: Parts, size: InchSize, tpi: number): Refusal | null {
   const data = { size: size.size, tpi: plainNumber(tpi) };
@@ -105,6 +116,8 @@ function absurd(parts: Parts, size: InchSize, tpi: number): Refusal | null {
 export function settlePair(parts: Parts, reading: PairReading): Outcome<Settled> {
   const word = reading.series === undefined ? null : readSeriesWord(reading.series);
   const form = word?.form ?? 'UN';
+  const slashed = slashedPair(parts, reading);
+  if (slashed) return slashed;
   if (reading.problem) {
     return refuse(threadProblem(reading.problem.code, parts.typed, reading.problem.data));
   }

@@ -17,8 +17,8 @@ export interface PairReading {
   problem?: { code: ThreadProblemCode; data: Record<string, string> };
 }
 
-const NUMBER = /^#\s?(\d+)(?![./\d])/;
-const FRACTION = /^(?:(\d+)[\s-])?(\d+)\/(\d+)"?(?![\d.])/;
+const NUMBER = /^#\s?(\d+)(?![./\d]|[\s-]\d+\/)/;
+const FRACTION = /^#?(?:(\d+)[\s-])?(\d+)\/(\d+)"?(?![\d.])/;
 const DECIMAL = /^(\d*\.\d+)"?(?![\d./])/;
 const WHOLE = /^(\d+)("?)(?![\d./]|[ABGH](?![A-Z]))/;
 /** Only 4 is ever followed by a half: 2-4 1/2. After other counts a fraction is a length. */
@@ -57,7 +57,7 @@ function takeSize(tail: Tail): PairReading | null {
   }
   const parts = tail.take(FRACTION);
   if (parts) {
-    const typedSize = (parts[0] ?? '').replace('"', '').replace(/\s/, '-');
+    const typedSize = (parts[0] ?? '').replace(/["#]/g, '').replace(/\s/, '-');
     return { ...fraction(parts[1] ?? '', parts[2] ?? '', parts[3] ?? ''), typedSize };
   }
   const decimal = tail.take(DECIMAL);
