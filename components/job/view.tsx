@@ -2,17 +2,24 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { TextField } from '../fields/TextField';
-import { EXAMPLE, EXAMPLE_CARD } from '../planner/examples';
 import { CARD_NAMES, FIELDS, type Inputs } from '../planner/inputs';
-import { LABELS } from '../planner/messages';
-import { attempt } from '../planner/state';
+import { LABELS, TEXT } from '../planner/messages';
 import { useForm, type PlannerState } from '../planner/useForm';
+import { Notice } from '../result/Notice';
 import { writeAddress } from '../state/address';
-import { Card } from './Card';
+import type * as engineModule from './engine';
 import { CARD } from './messages';
 
 export interface JobCardProps {
   version: string;
+  /** Id of the worked example's card, which the page holds as plain HTML. */
+  example: string;
+}
+
+interface SheetProps {
+  planner: PlannerState<typeof engineModule>;
+  version: string;
+  back: string;
 }
 
 /** The plan's own inputs: what only stands on the card would make its code larger for nothing. */
@@ -65,40 +72,60 @@ function Blanks({ planner, back }: { planner: PlannerState; back: string }) {
   );
 }
 
-export function JobCard({ version }: JobCardProps) {
-  const planner = useForm();
-  const { form, unit, started } = planner;
-  const values: Inputs = started ? form.values : { ...EXAMPLE, ...EXAMPLE_CARD };
-  const { plan, request } = started ? planner.attempt : attempt(values, 'mm');
-  const query = planQuery(values);
-  const place = usePlace(query, version);
-  const back = `/plan/${started ? writeAddress(form.values, FIELDS) : ''}`;
+const loadEngine = () => import('./engine');
 
-  if (!plan || !request) {
+function Sheet({ planner, version, back }: SheetProps) {
+  const { engine, attempt, failed, form, unit } = planner;
+  const place = usePlace(planQuery(form.values), version);
+  if (failed && !engine) {
     return (
-      <p class="prose">
-        {CARD.notReady} <a href={back}>{CARD.mend}</a>
+      <Notice level="stop" title={TEXT.notLoaded}>
+        <p>{TEXT.notLoadedText}</p>
+      </Notice>
+    );
+  }
+  if (!engine || !attempt) return <p class="quiet">{TEXT.loading}</p>;
+  if (!attempt.plan || !attempt.request) {
+    return (
+      <Notice level="amber" title={CARD.notReady}>
+        <p>
+          <a href={back}>{CARD.mend}</a>
+        </p>
+      </Notice>
+    );
+  }
+  return (
+    <engine.Card
+      plan={attempt.plan}
+      request={attempt.request}
+      values={form.values}
+      unit={unit}
+      example={false}
+      {...place}
+    />
+  );
+}
+
+export function JobCard({ version, example }: JobCardProps) {
+  const planner = useForm(loadEngine);
+  const { form, started } = planner;
+  const back = `/plan/${writeAddress(form.values, FIELDS)}`;
+  useEffect(() => {
+    const sheet = document.getElementById(example);
+    if (sheet) sheet.hidden = started;
+  }, [example, started]);
+
+  if (!started) {
+    return (
+      <p class="card-form">
+        {CARD.noHole} <a href="/plan/">{CARD.planOne}</a>
       </p>
     );
   }
   return (
-    <div class="card-page">
-      {started ? (
-        <Blanks planner={planner} back={back} />
-      ) : (
-        <p class="card-form">
-          {CARD.noHole} <a href="/plan/">{CARD.planOne}</a>
-        </p>
-      )}
-      <Card
-        plan={plan}
-        request={request}
-        values={values}
-        unit={unit}
-        example={!started}
-        {...place}
-        address={started ? place.address : ''}
-      />
-    </div>
+    <>
+      <Blanks planner={planner} back={back} />
+      <Sheet planner={planner} version={version} back={back} />
+    </>
   );
 }

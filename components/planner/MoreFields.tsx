@@ -6,7 +6,7 @@ import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { chamferOf } from '../../core/chamfer/classes';
-import { chamferText, styleName } from '../words';
+import { chamferText, styleName } from '../words/names';
 import { drillsChosen, drillsText, MEASURED_STYLES, MORE_NAMES, type InputName } from './inputs';
 import { LABELS, TEXT } from './messages';
 import { bind, LengthField, type FormState } from './PlannerForm';

@@ -5,7 +5,8 @@ import { ChoiceField } from '../fields/ChoiceField';
 import { SelectField } from '../fields/SelectField';
 import { TextField, type TextFieldProps } from '../fields/TextField';
 import { chooseUnit } from '../state/units';
-import { driveName, materialGroups, materialName, type Unit } from '../words';
+import type { Unit } from '../words/format';
+import { driveName, materialGroups, materialName } from '../words/names';
 import type { InputName, Inputs } from './inputs';
 import { LABELS, TEXT } from './messages';
 

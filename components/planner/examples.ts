@@ -3,7 +3,7 @@
  * Works, on the 30-taper machine. It leads nobody to drill: it is marked and goes at the first input.
  */
 
-import { initialValues } from '../state/address';
+import { initialValues, writeAddress } from '../state/address';
 import { FIELDS, type Inputs } from './inputs';
 
 export const EXAMPLE: Inputs = {
@@ -25,3 +25,8 @@ export const EXAMPLE_CARD: Partial<Inputs> = {
   machine: 'VMC-B',
   holes: '6',
 };
+
+/** Where the job card of these inputs is. */
+export function cardAddress(values: Inputs): string {
+  return `/plan/card/${writeAddress(values, FIELDS)}`;
+}

@@ -1,9 +1,7 @@
 /** The planner's own words: labels, hints, what is missing. Sentences about the plan live in `words/`. */
 
-import type { Problem } from '../../core/outcome';
 import type { ChipCourse } from '../../core/chips/direction';
 import type { AddressNote } from '../state/address';
-import { length, problemText, type Unit } from '../words';
 import type { InputName } from './inputs';
 
 export const LABELS: Record<InputName, string> = {
@@ -79,7 +77,11 @@ export const TEXT = {
   exampleText:
     'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m.',
   exampleGoes: 'It goes when you type your own.',
-  takeExample: 'Put the example in the form',
+  takeExample: 'Try it with the example',
+  loading: 'One moment …',
+  notLoaded: 'The planner did not load',
+  notLoadedText:
+    'Check the connection and load the page again. What you typed stands in the address and comes back.',
   waitingFor: 'Still needed',
   blocked: 'No answer yet.',
   card: 'Print the job card',
@@ -104,15 +106,6 @@ export const CHIPS: Record<ChipCourse, string> = {
   none: 'None',
 };
 
-const MISSING: Partial<Record<InputName, string>> = {
-  thread: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',
-  hole: 'Choose whether the hole is blind or through.',
-  thickness: 'Enter how thick the part is, like 12.',
-  material: 'Choose the material.',
-  'measured-style': 'Choose the tap that was measured.',
-  'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
-};
-
 /** A field that is still empty, in two words, for the list of what is needed. */
 export const NEEDED: Partial<Record<InputName, string>> = {
   thread: 'the thread',
@@ -123,44 +116,10 @@ export const NEEDED: Partial<Record<InputName, string>> = {
   'measured-chamfer': 'its chamfer',
 };
 
-const COATING_PATTERN = '8 µm or 0.0003 in';
-
-function lengthPattern(field: InputName, unit: Unit): string {
-  if (field.startsWith('coat-')) return COATING_PATTERN;
-  return unit === 'mm' ? '16, 12,5 or 3/4 in' : '.75, 3/4 or 16 mm';
-}
-
-/** What is wrong with a field and what to type instead. */
-export function fieldProblemText(field: InputName, problem: Problem, unit: Unit): string {
-  const label = LABELS[field];
-  switch (problem.code) {
-    case 'missing':
-      return MISSING[field] ?? `Enter: ${label.toLowerCase()}.`;
-    case 'not-a-length':
-      return `“${label}” must be a length, like ${lengthPattern(field, unit)}.`;
-    case 'not-a-torque':
-      return `“${label}” must be a torque, like 30 or 22 lbf·ft.`;
-    case 'not-a-speed':
-      return `“${label}” must be a number of turns a minute, like 3000.`;
-    case 'not-an-angle':
-      return `“${label}” must be a number of degrees, like 118 or 140.`;
-    case 'no-drills':
-      return 'Choose at least one kind of drill.';
-    default:
-      return problemText(problem, unit);
-  }
-}
-
 /** Something in the address that this page could not use. */
 export function addressNoteText({ reason, name, typed }: AddressNote): string {
   const label = LABELS[name as InputName];
   return reason === 'unknown-name'
     ? `The address says ${name}=${typed}, which this page does not know. It was left out.`
     : `The address asks for “${typed}” as ${label.toLowerCase()}, which is not on the list. Choose again.`;
-}
-
-/** A length in both units: what was typed first. */
-export function bothUnits(mm: number, typedIn: 'mm' | 'in'): string {
-  const other = typedIn === 'mm' ? 'in' : 'mm';
-  return `${length(mm, typedIn)} = ${length(mm, other)}`;
 }

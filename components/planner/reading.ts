@@ -1,14 +1,21 @@
 /** How a field was understood, read back under it. */
 
-import { readLength } from '../fields/readLength';
+import { readLength, type LengthUnit } from '../fields/readLength';
 import { readTorque } from '../fields/readTorque';
-import { noteText, readingText, torque, type Unit } from '../words';
+import { length, limitLength, noteText, readingText, torque, type Unit } from '../words';
 import { baseUnit, isLength, type InputName, type Inputs } from './inputs';
-import { bothUnits } from './messages';
 import type { Attempt } from './state';
 
 /** Notes whose matter the reading itself says. */
 const IN_THE_READING: readonly string[] = ['class-assumed', 'coarse-assumed'];
+
+/** A length in both units, the one it was typed in first; coatings to the last digit. */
+function bothUnits(mm: number, typedIn: LengthUnit): string {
+  const show = typedIn === 'µm' ? limitLength : length;
+  return typedIn === 'in'
+    ? `${show(mm, 'in')} = ${show(mm, 'mm')}`
+    : `${show(mm, 'mm')} = ${show(mm, 'in')}`;
+}
 
 export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: Attempt): string {
   const text = values[name].trim();
@@ -23,8 +30,7 @@ export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: 
   }
   if (isLength(name)) {
     const read = readLength(text, baseUnit(name, unit));
-    if (!read) return '';
-    return read.unit === 'µm' ? bothUnits(read.mm, 'mm') : bothUnits(read.mm, read.unit);
+    return read ? bothUnits(read.mm, read.unit) : '';
   }
   if (name === 'torque' || name === 'measured') {
     const read = readTorque(text);

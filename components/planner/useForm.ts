@@ -10,10 +10,13 @@ import { useAddress } from '../state/useAddress';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import type { Unit } from '../words';
 import { baseUnit, FIELDS, isLength, isStarted, type InputName, type Inputs } from './inputs';
-import { fieldProblemText } from './messages';
-import { readingOf } from './reading';
-import { attempt, type Attempt } from './state';
+import type * as engineModule from './engine';
+import type { Attempt } from './state';
+import { useEngine } from './useEngine';
 import type { FormState } from './PlannerForm';
+
+/** What `./engine` offers; a page may bring more along with it. */
+export type Engine = typeof engineModule;
 
 const ALL: ReadonlySet<InputName> = new Set(FIELDS.map(({ name }) => name));
 const NONE: ReadonlySet<InputName> = new Set();
@@ -34,11 +37,16 @@ function filled(values: Inputs): ReadonlySet<InputName> {
   return new Set(FIELDS.flatMap(({ name, initial }) => (values[name] === initial ? [] : [name])));
 }
 
-export interface PlannerState {
+export interface PlannerState<E extends Engine = Engine> {
+  /** What reckons; null until it has loaded. */
+  engine: E | null;
+  /** It could not be loaded. */
+  failed: boolean;
   notes: readonly AddressNote[];
   unit: Unit;
   started: boolean;
-  attempt: Attempt;
+  /** Null while nothing can be reckoned yet. */
+  attempt: Attempt | null;
   form: FormState;
   /** Problems that are shown now, field by field. */
   shown: { field: InputName; text: string }[];
@@ -48,12 +56,16 @@ export interface PlannerState {
   /** Fills the whole form at once with values written in mm. */
   put: (values: Inputs) => void;
   clear: () => void;
+  /** The reader has come to the form: what reckons will be wanted. */
+  touch: () => void;
 }
 
-export function useForm(): PlannerState {
+/** `load` brings what reckons; it must be one constant function. */
+export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<E> {
   const [complaining, setComplaining] = useState(NONE);
   const [editing, setEditing] = useState<InputName | null>(null);
   const [refusals, setRefusals] = useState(0);
+  const [touched, setTouched] = useState(false);
   const unit = useUnit();
 
   const {
@@ -68,6 +80,7 @@ export function useForm(): PlannerState {
     setRefusals(0);
   });
   const started = isStarted(values);
+  const { engine, failed } = useEngine(load, started || touched);
 
   useUnitChosen((next) => {
     if (!started) return;
@@ -75,14 +88,17 @@ export function useForm(): PlannerState {
     rest();
   });
 
-  const result = useMemo(() => attempt(values, unit), [values, unit]);
+  const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
   // While a field is being typed in, nothing is said about it, nor about how it sits with others.
-  const shown = result.problems
+  const shown = (result?.problems ?? [])
     .filter(
       ({ field, whole }) =>
         complaining.has(field) && field !== editing && !(whole && editing !== null),
     )
-    .map(({ field, problem }) => ({ field, text: fieldProblemText(field, problem, unit) }));
+    .map(({ field, problem }) => ({
+      field,
+      text: engine?.fieldProblemText(field, problem, unit) ?? '',
+    }));
 
   const put = (next: Inputs) => {
     write({ ...next, ...restated(next, 'mm', unit) });
@@ -93,6 +109,8 @@ export function useForm(): PlannerState {
   };
 
   return {
+    engine,
+    failed,
     notes,
     unit,
     started,
@@ -102,7 +120,7 @@ export function useForm(): PlannerState {
     form: {
       values,
       unit,
-      system: result.thread.ok ? result.thread.value.system : 'metric',
+      system: result?.thread.ok ? result.thread.value.system : 'metric',
       set: (name, value) => {
         setEditing(name);
         write({ [name]: value, units: unit === 'in' ? 'in' : '' } as Partial<Inputs>);
@@ -113,17 +131,19 @@ export function useForm(): PlannerState {
         rest();
       },
       problem: (name) => shown.find(({ field }) => field === name)?.text,
-      reading: (name) => readingOf(name, values, unit, result),
+      reading: (name) => (engine && result ? engine.readingOf(name, values, unit, result) : ''),
     },
     submit: () => {
       setEditing(null);
       setComplaining(ALL);
       rest();
-      const refused = result.problems.length > 0;
+      setTouched(true);
+      const refused = result !== null && result.problems.length > 0;
       if (refused) setRefusals((count) => count + 1);
-      return !refused;
+      return result !== null && !refused;
     },
     put,
     clear: () => put(initialValues(FIELDS)),
+    touch: () => setTouched(true),
   };
 }

@@ -3,18 +3,12 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
-import { spoken } from '../result/AnswerLine';
 import { Notice } from '../result/Notice';
-import { writeAddress } from '../state/address';
 import { Announcer } from '../state/Announcer';
-import { answerSentence } from '../words';
-import { EXAMPLE, EXAMPLE_CARD } from './examples';
-import { FIELDS, type Inputs } from './inputs';
+import { cardAddress, EXAMPLE } from './examples';
 import { addressNoteText, NEEDED, TEXT } from './messages';
 import { MoreFields } from './MoreFields';
 import { PlannerForm } from './PlannerForm';
-import { PlanResult } from './PlanResult';
-import { attempt } from './state';
 import { useForm, type PlannerState } from './useForm';
 
 export interface PlannerProps {
@@ -22,6 +16,8 @@ export interface PlannerProps {
   lessons: readonly string[];
   /** Where else to go from a blank form. */
   doors?: readonly { href: string; label: string; text: string }[];
+  /** Id of the worked example, which the page holds as plain HTML: it goes at the first input. */
+  example: string;
 }
 
 interface AnswerProps {
@@ -29,44 +25,17 @@ interface AnswerProps {
   lessons: readonly string[];
 }
 
-const cardAddress = (values: Inputs): string => `/plan/card/${writeAddress(values, FIELDS)}`;
-
-function Example({ planner, lessons }: AnswerProps) {
-  const { plan, request } = attempt(EXAMPLE, 'mm');
-  if (!plan || !request) return null;
-  return (
-    <div class="example">
-      <div class="example-mark">
-        <p>
-          <strong>{TEXT.example}</strong> {TEXT.exampleText}{' '}
-          <span class="needs-script">
-            {TEXT.exampleGoes}{' '}
-            <button type="button" class="link-button" onClick={() => planner.put(EXAMPLE)}>
-              {TEXT.takeExample}
-            </button>
-          </span>
-        </p>
-      </div>
-      <PlanResult
-        plan={plan}
-        request={request}
-        notes={[]}
-        unit={planner.unit}
-        lessons={lessons}
-        card={cardAddress({ ...EXAMPLE, ...EXAMPLE_CARD })}
-      />
-    </div>
-  );
-}
+const loadEngine = () => import('./engine');
 
 /** The old answer is gone; what is wanted for the next one stands in its place. */
 function Waiting({ planner }: { planner: PlannerState }) {
-  const { attempt: current, shown } = planner;
-  const needed = current.problems.filter(({ missing }) => missing).map(({ field }) => field);
+  const { attempt, shown } = planner;
+  const problems = attempt?.problems ?? [];
+  const needed = problems.filter(({ missing }) => missing).map(({ field }) => field);
   const wrong = shown.filter(({ field }) => !needed.includes(field));
   return (
     <div class="waiting">
-      <p class="answer quiet">{TEXT.blocked}</p>
+      <p class="answer quiet">{attempt ? TEXT.blocked : TEXT.loading}</p>
       {needed.length > 0 && (
         <>
           <h2>{TEXT.waitingFor}</h2>
@@ -96,39 +65,126 @@ function Waiting({ planner }: { planner: PlannerState }) {
 }
 
 function Answer({ planner, lessons }: AnswerProps) {
-  const { started, unit, form } = planner;
-  const { plan, request, notes, thread } = planner.attempt;
-  if (!started) return <Example planner={planner} lessons={lessons} />;
-  if (!plan || !request) return <Waiting planner={planner} />;
+  const { engine, attempt, failed, form } = planner;
+  if (failed && !engine) {
+    return (
+      <Notice level="stop" title={TEXT.notLoaded}>
+        <p>{TEXT.notLoadedText}</p>
+      </Notice>
+    );
+  }
+  if (!engine || !attempt?.plan || !attempt.request) return <Waiting planner={planner} />;
+  const { plan, request, notes, thread } = attempt;
   const known = thread.ok ? thread.notes.map(({ code }) => code) : [];
   return (
-    <PlanResult
+    <engine.PlanResult
       plan={plan}
       request={request}
       notes={notes.filter(({ code }) => !known.includes(code))}
-      unit={unit}
+      unit={planner.unit}
       lessons={lessons}
       card={cardAddress(form.values)}
     />
   );
 }
 
+/** What the blank form offers besides itself. */
+function Doors({
+  planner,
+  doors = NO_DOORS,
+}: { planner: PlannerState } & Pick<PlannerProps, 'doors'>) {
+  return (
+    <>
+      <p class="actions">
+        <button type="button" class="link-button" onClick={() => planner.put(EXAMPLE)}>
+          {TEXT.takeExample}
+        </button>
+      </p>
+      <ul class="doors">
+        {doors.map(({ href, label, text }) => (
+          <li key={href}>
+            <a href={href}>{label}</a> {text}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const NO_DOORS: NonNullable<PlannerProps['doors']> = [];
+
 /** The plan in the page's title: a bookmark and a printed sheet say which hole they are. */
-function usePageTitle({ started, attempt: { plan }, refusals, shown }: PlannerState): void {
+function usePageTitle({ started, attempt, refusals, shown }: PlannerState): void {
   const site = useRef<string | null>(null);
   useEffect(() => {
     site.current ??= document.title;
     const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
-    const hole = started && plan ? `${plan.thread.designation} · ` : '';
+    const hole = started && attempt?.plan ? `${attempt.plan.thread.designation} · ` : '';
     document.title = error + hole + site.current;
   });
 }
 
-export function Planner({ lessons, doors }: PlannerProps) {
-  const planner = useForm();
+function useExampleGone(id: string, gone: boolean): void {
+  useEffect(() => {
+    const example = document.getElementById(id);
+    if (example) example.hidden = gone;
+  }, [id, gone]);
+}
+
+/** The answer for a screen reader; empty while there is none. */
+function spokenAnswer({ engine, started, attempt, unit }: PlannerState): string {
+  if (!engine || !started || !attempt?.plan || !attempt.request) return '';
+  return engine.spoken(engine.answerSentence(attempt.plan, attempt.request, unit));
+}
+
+function Form({ planner, doors, onSend }: FormProps) {
+  const { notes, refusals, shown, started, form } = planner;
+  return (
+    <form
+      class="planner-form"
+      noValidate
+      autocomplete="off"
+      aria-label={TEXT.form}
+      onSubmit={onSend}
+      onFocusCapture={planner.touch}
+    >
+      {notes.length > 0 && (
+        <Notice level="amber" title={TEXT.address}>
+          {notes.map((note) => (
+            <p key={note.name}>{addressNoteText(note)}</p>
+          ))}
+        </Notice>
+      )}
+      {refusals > 0 && shown.length > 0 && (
+        <ErrorSummary heading={TEXT.errors} problems={shown} attempt={refusals} />
+      )}
+      <PlannerForm form={form} />
+      <p class="actions">
+        <button type="submit" class="button">
+          {TEXT.submit}
+        </button>
+        {started && (
+          <button type="button" class="link-button" onClick={planner.clear}>
+            {TEXT.clear}
+          </button>
+        )}
+      </p>
+      <MoreFields form={form} />
+      {!started && <Doors planner={planner} {...(doors ? { doors } : {})} />}
+    </form>
+  );
+}
+
+interface FormProps extends Pick<PlannerProps, 'doors'> {
+  planner: PlannerState;
+  onSend: (event: Event) => void;
+}
+
+export function Planner({ lessons, doors, example }: PlannerProps) {
+  const planner = useForm(loadEngine);
   const answer = useRef<HTMLElement>(null);
   usePageTitle(planner);
-  const { plan, request } = planner.attempt;
+  useExampleGone(example, planner.started);
 
   const send = (event: Event) => {
     event.preventDefault();
@@ -141,56 +197,14 @@ export function Planner({ lessons, doors }: PlannerProps) {
   };
 
   return (
-    <div class="planner">
-      <form
-        class="planner-form"
-        noValidate
-        autocomplete="off"
-        aria-label={TEXT.form}
-        onSubmit={send}
-      >
-        {planner.notes.length > 0 && (
-          <Notice level="amber" title={TEXT.address}>
-            {planner.notes.map((note) => (
-              <p key={note.name}>{addressNoteText(note)}</p>
-            ))}
-          </Notice>
-        )}
-        {planner.refusals > 0 && planner.shown.length > 0 && (
-          <ErrorSummary heading={TEXT.errors} problems={planner.shown} attempt={planner.refusals} />
-        )}
-        <PlannerForm form={planner.form} />
-        <p class="actions">
-          <button type="submit" class="button">
-            {TEXT.submit}
-          </button>
-          {planner.started && (
-            <button type="button" class="link-button" onClick={planner.clear}>
-              {TEXT.clear}
-            </button>
-          )}
-        </p>
-        <MoreFields form={planner.form} />
-        {!planner.started && doors && (
-          <ul class="doors">
-            {doors.map(({ href, label, text }) => (
-              <li key={href}>
-                <a href={href}>{label}</a> {text}
-              </li>
-            ))}
-          </ul>
-        )}
-      </form>
-      <section class="planner-answer" aria-label="Answer" tabIndex={-1} ref={answer}>
-        <Answer planner={planner} lessons={lessons} />
-      </section>
-      <Announcer
-        text={
-          planner.started && plan && request
-            ? spoken(answerSentence(plan, request, planner.unit))
-            : ''
-        }
-      />
-    </div>
+    <>
+      <Form planner={planner} onSend={send} {...(doors ? { doors } : {})} />
+      {planner.started && (
+        <section class="planner-answer" aria-label="Answer" tabIndex={-1} ref={answer}>
+          <Answer planner={planner} lessons={lessons} />
+        </section>
+      )}
+      <Announcer text={spokenAnswer(planner)} />
+    </>
   );
 }

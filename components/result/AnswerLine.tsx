@@ -2,15 +2,13 @@
 
 import type { Part } from '../words';
 import { Sign } from './Sign';
+import { whole } from './whole';
 
 export interface AnswerLineProps {
   parts: readonly Part[];
   /** Nothing fits: a stop, with its sign. */
   stop?: boolean;
 }
-
-/** A number and its unit stay on one line. */
-const whole = (text: string): string => text.replace(/(\d) (?=\S)/g, '$1\u00a0');
 
 export function AnswerLine({ parts, stop = false }: AnswerLineProps) {
   return (

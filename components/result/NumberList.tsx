@@ -1,6 +1,7 @@
 /** The numbers as a list of name and value, with what belongs to each under it. */
 
 import type { ComponentChildren } from 'preact';
+import { whole } from './whole';
 
 export interface NumberRow {
   name: string;
@@ -16,11 +17,11 @@ export function NumberList({ rows }: { rows: readonly NumberRow[] }) {
       {rows.map(({ name, value, beside = [], picture }) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd>{value}</dd>
+          <dd>{whole(value)}</dd>
           {picture && <dd class="picture">{picture}</dd>}
           {beside.map((text) => (
             <dd class="beside" key={text}>
-              {text}
+              {whole(text)}
             </dd>
           ))}
         </div>
