@@ -8,8 +8,13 @@ import { listen, siteServer } from '../tools/serve.ts';
 const DEBUGGING = 4425;
 const SLOWER = 6;
 const PAINT_MS = 50;
+/** From one key to the next, as a careful typist goes. */
+const KEY_MS = 200;
 const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'];
 const PLANNER = ['/', '/plan/'];
+/** A hole with an answer, so that every key changes all of the page. */
+const HOLE =
+  'thread=M8x1.25-6H&hole=blind&depth=16&limit=22&at=shoulder&material=stainless-austenitic&torque=30';
 
 /** Lowest score allowed, of 100. */
 function wanted(page: string): number {
@@ -33,6 +38,9 @@ async function inputToPaint(page: Page, url: string): Promise<{ ms: number; keys
   await page.evaluate(() => {
     const kept = new Map<number, number>();
     Object.assign(window, { keptDurations: kept });
+    // A browser without a screen may skip frames it thinks nobody sees; this asks for each of them.
+    const everyFrame = (): void => void requestAnimationFrame(everyFrame);
+    everyFrame();
     new PerformanceObserver((list) => {
       for (const entry of list.getEntries() as (PerformanceEntry & { interactionId?: number })[]) {
         // One key gives several events; the reader waits for the slowest. 0: no interaction.
@@ -49,8 +57,10 @@ async function inputToPaint(page: Page, url: string): Promise<{ ms: number; keys
     await field.press('End');
     // A digit more and a digit less: a new answer for every key, and the field as it was at the end.
     for (let round = 0; round < 10; round += 1) {
-      await field.press('1', { delay: 60 });
-      await field.press('Backspace', { delay: 60 });
+      await field.press('1', { delay: KEY_MS / 2 });
+      await page.waitForTimeout(KEY_MS / 2);
+      await field.press('Backspace', { delay: KEY_MS / 2 });
+      await page.waitForTimeout(KEY_MS / 2);
       keys += 2;
     }
   }
@@ -93,10 +103,7 @@ async function runLighthouse(): Promise<void> {
 }
 
 async function runInputs(browser: Browser): Promise<void> {
-  const { ms, keys } = await inputToPaint(
-    await browser.newPage(),
-    `${address}/plan/?thread=M8x1.25-6H`,
-  );
+  const { ms, keys } = await inputToPaint(await browser.newPage(), `${address}/plan/?${HOLE}`);
   console.log(
     `input to paint, ${SLOWER} × slower, 95th percentile of ${keys} keys: ${ms} ms; at most ${PAINT_MS}`,
   );

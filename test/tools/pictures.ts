@@ -7,8 +7,10 @@ import { ROOT } from './modules.ts';
 import { listen, siteServer } from './serve.ts';
 
 const FOLDER = join(ROOT, 'site/pictures');
-/** The hole of the worked example: M8 in austenitic stainless, blind, with a floor to stay off. */
-const HOLE = process.env['PICTURE_ADDRESS'] ?? 'plan/';
+/** M8 in austenitic stainless, blind, with a floor to stay off: what the pictures plan. */
+const HOLE =
+  '?thread=M8x1.25-6H&hole=blind&depth=16&limit=22&at=shoulder&material=stainless-austenitic&torque=30';
+const JOB = '&job=4471&part=Pump+cover+PC-16&operation=30&machine=VMC-B&holes=6';
 
 interface Picture {
   name: string;
@@ -19,10 +21,10 @@ interface Picture {
 }
 
 const PICTURES: Picture[] = [
-  { name: 'planner', path: HOLE, width: 1366, height: 900 },
-  { name: 'planner-phone', path: HOLE, width: 390, height: 844 },
-  { name: 'job-card', path: HOLE, width: 794, height: 1123, media: 'print' },
-  { name: 'lesson', path: 'lessons/planning-a-blind-hole/', width: 1366, height: 900 },
+  { name: 'planner', path: `plan/${HOLE}`, width: 1366, height: 900 },
+  { name: 'planner-phone', path: `plan/${HOLE}`, width: 390, height: 844 },
+  { name: 'job-card', path: `plan/card/${HOLE}${JOB}`, width: 794, height: 1123, media: 'print' },
+  { name: 'lesson', path: 'lessons/blind-holes/', width: 1366, height: 900 },
 ];
 
 async function take(page: Page, address: string, picture: Picture): Promise<void> {
