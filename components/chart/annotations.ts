@@ -4,7 +4,7 @@ import { spread, textWidth } from '../drawing/labels';
 import { group, line, path, text, type Mark, type Point } from '../drawing/marks';
 import { ROW, type Layout, type PanelBox } from './layout';
 import { bestSpot, type Box, type Scene } from './place';
-import { clip, edgePoints, marker, seriesEnd } from './series';
+import { clip, edgePoints, marker, seriesEnd, visible } from './series';
 import type { Chart, Here } from './types';
 
 /** Names beside the ends of their lines, moved apart. */
@@ -47,8 +47,10 @@ function wordBox(x: number, baseline: number, width: number, rows = 1): Box {
 
 function strokes(box: PanelBox, layout: Layout): Point[][] {
   const scales = { x: layout.x, y: box.y };
-  return box.panel.series.flatMap(({ data }) =>
-    (['low', 'mid', 'high'] as const).map((edge) => clip(edgePoints(data, edge, scales), scales)),
+  return box.panel.series.flatMap((series) =>
+    (['low', 'mid', 'high'] as const).map((edge) =>
+      clip(edgePoints(visible(series, scales).data, edge, scales), scales),
+    ),
   );
 }
 

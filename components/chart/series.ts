@@ -37,6 +37,33 @@ export function clip(points: readonly Point[], { y }: Pair): Point[] {
   return kept;
 }
 
+/** Data inside the x axis, with points made where the edges of the plot cut it. */
+function within(data: readonly Datum[], [from, to]: readonly [number, number]): Datum[] {
+  const between = (a: Datum, b: Datum, x: number): Datum => {
+    const t = (x - a.x) / (b.x - a.x);
+    const mix = (p?: number, q?: number) =>
+      p === undefined || q === undefined ? undefined : p + t * (q - p);
+    const made: Datum = { x };
+    for (const edge of ['low', 'mid', 'high'] as const) {
+      const value = mix(a[edge], b[edge]);
+      if (value !== undefined) made[edge] = value;
+    }
+    return made;
+  };
+  return data.flatMap((datum, i) => {
+    const before = data[i - 1];
+    const made = before
+      ? [from, to].filter((x) => x > before.x && x < datum.x).map((x) => between(before, datum, x))
+      : [];
+    return datum.x >= from && datum.x <= to ? [...made, datum] : made;
+  });
+}
+
+/** A series as far as its panel shows it. */
+export function visible(series: Series, scales: Pair): Series {
+  return { ...series, data: within(series.data, scales.x.domain) };
+}
+
 const draw = curve<Point>()
   .x(([x]) => x)
   .y(([, y]) => y)
@@ -149,7 +176,8 @@ function lineMarks(series: Series, scales: Pair): Mark[] {
 }
 
 /** One series, band below line. */
-export function seriesMarks(series: Series, scales: Pair): Mark {
+export function seriesMarks(whole: Series, scales: Pair): Mark {
+  const series = visible(whole, scales);
   const role = `ch-series ch-look-${series.look}${series.strong ? ' ch-strong' : ''}`;
   return group(role, [...bandMarks(series, scales), ...lineMarks(series, scales)]);
 }
@@ -157,7 +185,7 @@ export function seriesMarks(series: Series, scales: Pair): Mark {
 /** The middle of a series where it leaves the panel on the right: where its label belongs. */
 export function seriesEnd(series: Series, scales: Pair): Point | null {
   const [bottom, top] = scales.y.domain;
-  const inside = series.data.filter((datum) => {
+  const inside = visible(series, scales).data.filter((datum) => {
     const middle = middleOf(datum);
     return middle !== null && middle <= top + 1e-9 && middle >= bottom - 1e-9;
   });

@@ -27,6 +27,8 @@ export interface TorqueChartModel {
   /** Chamfer as long as the work is thick, threads. */
   thinFrom?: number;
   here?: { threads: number; torque: number; load: number };
+  /** What the bands cover, when it is not the two claims about chamfer length. */
+  bands?: string;
   unit: Unit;
 }
 
@@ -59,7 +61,7 @@ export function torqueChart(model: TorqueChartModel): Chart {
     title: model.title,
     subtitle: model.subtitle,
     description: model.description,
-    bands: TORQUE_CHART.bands,
+    bands: model.bands ?? TORQUE_CHART.bands,
     x: { label: TORQUE_CHART.x, unit: TORQUE_CHART.threads, write: (value) => decimals(value, 2) },
     panels: [
       panelOf(model, 'torque', { label: TORQUE_CHART.torque, unit: 'N·m' }),

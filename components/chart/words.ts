@@ -35,5 +35,5 @@ export const TORQUE_CHART = {
   here: 'your tap',
   thin: 'chamfer as long as the work is thick',
   bands:
-    'what theory and published factors allow for the torque of a sharp tap; a shop’s own torque meter settles it.',
+    'from the lower to the higher of two claims, chip thinning and published factors. What a prediction of torque may miss by, about 40 % either way, comes on top.',
 } as const;

@@ -54,7 +54,7 @@ function DepthTable({ facts, unit }: { facts: HoleFacts; unit: Unit }): JSX.Elem
 export function HoleSection({ plan, request, unit, choice, plain, id }: Props): JSX.Element {
   const facts = holeFacts(plan, request, unit, choice);
   const drilled = (shownChoice(plan, choice)?.drill ?? plan.drill) !== null;
-  const broken = holeFrame(facts).gap !== null;
+  const broken = holeFrame(facts).gaps.length > 0;
   const { tap } = facts;
   return (
     <figure class="fig fig-section">

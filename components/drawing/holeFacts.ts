@@ -2,6 +2,8 @@
 
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import type { TapStyle } from '../../core/tap/tap';
+import { tapMajor } from '../../core/tap/major';
+import { basicDiameters } from '../../core/thread/profile';
 import type { Hand } from '../../core/thread/thread';
 import { drillName, limitNumber, type Unit } from '../words/format';
 
@@ -61,7 +63,9 @@ function tapFacts(choice: TapChoice, pitch: number, centre: number): TapFacts | 
   if (choice.process === 'mill') return null;
   const chamfer = choice.chamfer.threads.max * pitch;
   const { tip, nominal } = choice.depth;
-  const nose = tip - centre;
+  // A hole too shallow to let the tap in at all shows none.
+  if (tip <= HAIR) return null;
+  const nose = Math.max(0, tip - centre);
   return {
     style: choice.style,
     body: Math.max(0, nose - chamfer),
@@ -85,7 +89,7 @@ function boredHole(plan: HolePlan): number {
   const { limits, thread } = plan;
   const factor = limits?.unit === 'in' ? 25.4 : 1;
   if (limits?.minor.max !== undefined) return (factor * (limits.minor.min + limits.minor.max)) / 2;
-  return limits ? factor * limits.minor.min : thread.diameter - 1.0825 * thread.pitch;
+  return limits ? factor * limits.minor.min : basicDiameters(thread).minor;
 }
 
 /** Picks the facts of one section. `unit` decides only how the drill or bored size is written. */
@@ -111,7 +115,7 @@ export function holeFacts(
     designation: thread.designation,
     hand: thread.hand,
     through,
-    major: Math.max(thread.diameter, hole + 0.2 * thread.pitch),
+    major: Math.max(tapMajor(thread), hole),
     hole,
     pitch: thread.pitch,
     drill: drill ? drillName(drill) : `${limitNumber(hole, unit)} ${unit}`,

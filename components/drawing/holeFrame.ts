@@ -29,50 +29,74 @@ export interface Frame {
   minor: number;
   /** Lower edge of what is drawn. */
   floor: number;
-  /** The stretch of plain full thread left out of a very deep hole, on the sheet; null when all is drawn. */
-  gap: { top: number; bottom: number } | null;
+  /** Stretches left out of a very deep hole, on the sheet; empty when all is drawn. */
+  gaps: { top: number; bottom: number }[];
   /** True when what is beneath a through hole is near enough to be drawn. */
   obstacle: boolean;
 }
 
-function extent(facts: HoleFacts): { deepest: number; obstacle: boolean } {
-  const tip = facts.tap?.tip ?? 0;
-  if (!facts.through) {
-    return {
-      deepest: Math.max(facts.point, facts.asked, tip, facts.limit?.depth ?? 0),
-      obstacle: false,
-    };
-  }
-  const end = Math.max(tip, facts.shoulder);
-  const beneath = facts.shoulder + (facts.clearBelow ?? Infinity);
-  const obstacle = beneath <= end + 0.5 * facts.shoulder + 2 * facts.major;
-  return { deepest: obstacle ? Math.max(end, beneath) : end, obstacle };
+/** Depths at which something is drawn or dimensioned, shallowest first. */
+function features(facts: HoleFacts, obstacle: boolean): number[] {
+  const { tap } = facts;
+  const depths = [0, facts.fullThread, facts.shoulder, facts.point, facts.asked];
+  if (tap) depths.push(tap.body, tap.nose, tap.tip);
+  if (facts.limit) depths.push(facts.limit.depth);
+  if (obstacle) depths.push(facts.shoulder + (facts.clearBelow ?? 0));
+  return [...new Set(depths)].toSorted((a, b) => a - b);
 }
 
-/** Fits the hole to the sheet, leaving out part of the thread where it would be too thin to see. */
+interface Cut {
+  from: number;
+  length: number;
+}
+
+/** What to leave out so that `excess` mm are saved: the middle of the longest plain stretches. */
+function cuts(depths: readonly number[], excess: number, scale: number): Cut[] {
+  const stretches = depths
+    .slice(1)
+    .map((to, i) => ({ from: depths[i]!, length: to - depths[i]! }))
+    .toSorted((a, b) => b.length - a.length);
+  const found: Cut[] = [];
+  let left = excess;
+  for (const { from, length } of stretches) {
+    if (left <= 1e-9 || found.length === 3) break;
+    // Each cut costs the height of its own gap.
+    const saved = Math.min(left + GAP / scale, 0.85 * length);
+    if (saved <= (2 * GAP) / scale) continue;
+    found.push({ from: from + (length - saved) / 2, length: saved });
+    left -= saved - GAP / scale;
+  }
+  return found.toSorted((a, b) => a.from - b.from);
+}
+
+/** Fits the hole to the sheet, leaving out plain stretches where it would be too thin to see. */
 export function holeFrame(facts: HoleFacts): Frame {
-  const { deepest, obstacle } = extent(facts);
-  const whole = Math.min(DEEPEST / deepest, WIDEST / facts.major);
-  const scale = Math.max(whole, NARROWEST / facts.major);
-  const excess = deepest - (DEEPEST - GAP) / scale;
-  const room = Math.min(facts.fullThread, facts.shoulder);
-  const cut = scale > whole && excess > 0 ? Math.min(excess, 0.8 * room) : 0;
-  const from = cut > 0 ? (room - cut) / 2 : Infinity;
-  const top = SHEET.face + from * scale;
+  const { major, shoulder, tap, limit } = facts;
+  const reach = Math.max(facts.point, facts.asked, tap?.tip ?? 0);
+  const beneath = shoulder + (facts.clearBelow ?? Infinity);
+  const obstacle = facts.through && beneath <= reach + 0.5 * shoulder + 2 * major;
+  const deepest = Math.max(reach, limit?.depth ?? 0, obstacle ? beneath : 0);
+  // A limit far below must not shrink the hole: beyond a third of its depth it is brought nearer.
+  const fitted = Math.min(deepest, 1.35 * reach);
+  const scale = Math.max(Math.min(DEEPEST / fitted, WIDEST / major), NARROWEST / major);
+  const left = cuts(features(facts, obstacle), deepest - DEEPEST / scale, scale);
   const y = (depth: number) => {
-    if (depth <= from) return SHEET.face + depth * scale;
-    if (depth < from + cut) return top + (GAP * (depth - from)) / cut;
-    return top + GAP + (depth - from - cut) * scale;
+    let at = SHEET.face + depth * scale;
+    for (const { from, length } of left) {
+      const share = Math.min(Math.max((depth - from) / length, 0), 1);
+      at -= share * (length * scale - GAP);
+    }
+    return at;
   };
   const minor = (facts.hole / 2) * scale;
   return {
     scale,
     y,
     // ISO 6410-1: the two lines of a thread never come closer than twice the thick line.
-    major: Math.max((facts.major / 2) * scale, minor + 4.4),
+    major: Math.max((major / 2) * scale, minor + 4.4),
     minor,
     floor: y(deepest) + (facts.through ? (obstacle ? 24 : 16) : 34),
-    gap: cut > 0 ? { top, bottom: top + GAP } : null,
+    gaps: left.map(({ from, length }) => ({ top: y(from), bottom: y(from + length) })),
     obstacle,
   };
 }

@@ -1,13 +1,12 @@
 /** A tapped hole in section, to scale, in drawing convention: from facts to marks. */
 
-import { decimals, length, type Unit } from '../words/format';
+import { decimals, length, lengthNumber, type Unit } from '../words/format';
 import { arrowhead, freehand, hatching } from './geometry';
 import { dimensionMarks, wordsFloor } from './holeDimensions';
 import type { HoleFacts } from './holeFacts';
 import { holeFrame, SHEET, type Frame } from './holeFrame';
 import { metalMarks } from './holeMetal';
 import { tapMarks } from './holeTap';
-import { textWidth } from './labels';
 import { group, line, path, polyline, text, type Mark, type Picture, type Point } from './marks';
 import { say, SECTION, SECTION_NOTES, SECTION_TEXT } from './words';
 
@@ -17,10 +16,8 @@ const { axis, block, face, width } = SHEET;
 function callout(words: string, side: 'left' | 'right', aim: Point): Mark[] {
   const role = side === 'left' ? 'title' : 'value';
   const x = side === 'left' ? 4 : width - 4;
-  const inner =
-    side === 'left'
-      ? Math.min(4 + textWidth(words, role), 104)
-      : Math.max(x - textWidth(words, role), 252);
+  // The line bends clear of the words over the two columns.
+  const inner = side === 'left' ? 104 : 252;
   const bend: Point = [inner, 25];
   const [dx, dy] = [aim[0] - bend[0], aim[1] - bend[1]];
   const long = Math.hypot(dx, dy);
@@ -73,17 +70,17 @@ function struck(facts: HoleFacts, frame: Frame): Mark | null {
   ]);
 }
 
-/** A band of bare paper where part of a very deep hole is left out. */
-function leftOut(frame: Frame): Mark | null {
-  const { gap } = frame;
-  if (!gap) return null;
+/** Bands of bare paper where parts of a very deep hole are left out. */
+function leftOut(frame: Frame): Mark[] {
   const [l, r] = [block.left - 4, block.right + 4];
-  const upper = freehand([l, gap.top + 2], [r, gap.top + 2], 2.2);
-  const lower = freehand([l, gap.bottom - 2], [r, gap.bottom - 2], 2.2);
-  return group('dw-gap', [
-    path('dw-gap-paper', polyline([...upper, ...lower.slice().reverse()], true)),
-    path('dw-thin', polyline(upper), polyline(lower)),
-  ]);
+  return frame.gaps.map((gap) => {
+    const upper = freehand([l, gap.top + 2], [r, gap.top + 2], 2.2);
+    const lower = freehand([l, gap.bottom - 2], [r, gap.bottom - 2], 2.2);
+    return group('dw-gap', [
+      path('dw-gap-paper', polyline([...upper, ...lower.toReversed()], true)),
+      path('dw-thin', polyline(upper), polyline(lower)),
+    ]);
+  });
 }
 
 export function describeSection(facts: HoleFacts, unit: Unit, broken: boolean): string {
@@ -130,7 +127,7 @@ export function holeSection(facts: HoleFacts, unit: Unit, drilled = true): Pictu
     facts.short > 0 ? SECTION_NOTES.short : facts.strikes > 0 ? SECTION_NOTES.strikes : null;
   const kind = facts.through ? SECTION_TEXT.through : SECTION_TEXT.blind;
   const values = {
-    short: length(facts.short, unit),
+    short: lengthNumber(facts.short, unit),
     asked: length(facts.asked, unit),
     strikes: length(facts.strikes, unit),
   };
@@ -140,7 +137,7 @@ export function holeSection(facts: HoleFacts, unit: Unit, drilled = true): Pictu
     tapMarks(facts, frame),
     missing(facts, frame),
     struck(facts, frame),
-    leftOut(frame),
+    ...leftOut(frame),
     line('dw-centre', [axis, 30], [axis, axisEnd]),
     dimensionMarks(facts, frame, unit, bottom),
     callouts(facts, frame, drilled),
@@ -155,7 +152,7 @@ export function holeSection(facts: HoleFacts, unit: Unit, drilled = true): Pictu
     width,
     height: Math.ceil(bottom + (note ? 34 : 6)),
     title: say(SECTION_TEXT.title, { designation: facts.designation, kind }),
-    description: describeSection(facts, unit, frame.gap !== null),
+    description: describeSection(facts, unit, frame.gaps.length > 0),
     marks: marks.filter((mark) => mark !== null),
   };
 }

@@ -22,7 +22,7 @@ export const SECTION = {
 } as const;
 
 export const SECTION_NOTES = {
-  short: '× {short} short of the {asked} asked for',
+  short: '× {short} of {asked} missing',
   strikes: '× {strikes} too little room below',
 } as const;
 
@@ -41,13 +41,13 @@ export const SECTION_TEXT = {
   clear: 'Below it {clear} are clear.',
   strikes: 'The tap would run {strikes} into what is beneath.',
   left: 'The thread is left hand.',
-  broken: 'A stretch of full thread is left out between the wavy lines.',
+  broken: 'Part of the depth is left out between the wavy lines.',
 } as const;
 
 export const SECTION_CAPTION = {
   scale: 'To scale.',
   tap: 'Tap at its deepest, {tip}, with the longest chamfer its class allows ({middle} at the middle of the class).',
-  broken: 'Some of the thread is left out between the wavy lines.',
+  broken: 'Part of the depth is left out between the wavy lines.',
   table: 'Depths on this drawing',
   part: 'What',
   depth: 'From the face, {unit}',
@@ -58,3 +58,39 @@ export const SECTION_CAPTION = {
 export function say(sentence: string, values: Record<string, string>): string {
   return sentence.replace(/\{(\w+)\}/g, (whole, name: string) => values[name] ?? whole);
 }
+
+export const TIP = {
+  title: 'Ends of {style} taps to one scale, standing on one floor',
+  description: 'From left to right: {list}. Above each chamfer the thread has its full height.',
+  one: '{words}, drawn with {threads} threads of chamfer',
+  styles: {
+    'spiral-point': 'spiral-point',
+    'spiral-flute': 'spiral-flute',
+    'straight-flute': 'straight-flute',
+    form: 'form',
+    'thread-mill': 'thread-milling',
+  },
+} as const;
+
+export const CHIP = {
+  title: '{course}: {cut}',
+  description:
+    'A tap in a {hole}, seen from the side. Its cutting face leans {lean}° {way}. The chips are {chips}. {course}.',
+  way: {
+    none: 'to neither side of the axis',
+    right: 'as a right-hand helix does',
+    left: 'as a left-hand helix does',
+  },
+  cut: { right: 'right-hand tap', left: 'left-hand tap' },
+  leans: 'face leans {lean}°',
+  upright: 'face upright',
+  face: ['cutting', 'face'],
+  flute: ['flute'],
+  chips: { long: 'long curls', short: 'short pieces' },
+  hole: { blind: 'blind hole', through: 'through hole' },
+  course: {
+    ahead: 'Pushed ahead of the tap',
+    back: 'Drawn back up the flute',
+    stays: 'Left lying in the flute',
+  },
+} as const;

@@ -164,6 +164,22 @@ export const SECTIONS: Record<string, Case & { unit?: 'mm' | 'in' }> = {
     hole: blind('shoulder', 65),
     fullThread: 60,
   },
+  'blind-far-limit-m8': {
+    designation: 'M8x1.25-6H',
+    diameter: 8,
+    pitch: 1.25,
+    drill: { name: '6.8', diameter: 6.8 },
+    hole: blind('shoulder', 120),
+    fullThread: 16,
+  },
+  'through-long-m4': {
+    designation: 'M4x0.7-6H',
+    diameter: 4,
+    pitch: 0.7,
+    drill: { name: '3.3', diameter: 3.3 },
+    hole: { kind: 'through', thickness: 90 },
+    fullThread: 10,
+  },
   'blind-tiny-m1': {
     designation: 'M1x0.25-6H',
     diameter: 1,
