@@ -89,7 +89,7 @@ function areasOf(thread: Thread, limits: ThreadLimits, minorMax: number): Areas 
   const factor = limits.unit === 'in' ? MM_PER_INCH : 1;
   const { pitch } = thread;
   return {
-    tensile: tensileArea(thread.diameter, pitch),
+    tensile: tensileArea(thread.diameter, pitch, thread.system === 'unified' ? 'inch' : 'metric'),
     hole: internalShearArea({
       pitch,
       screwMajorMin: externalMajorMin(thread),

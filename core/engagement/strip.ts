@@ -4,9 +4,22 @@
  * nothing here speaks of fatigue, vibration, creep, heat, or of what a joint may carry.
  */
 
-/** Tensile stress area of a 60° screw, mm², from major diameter and pitch in mm. Source: `fed-std-h28`. */
-export function tensileArea(diameter: number, pitch: number): number {
-  return (Math.PI / 4) * (diameter - 0.9382 * pitch) ** 2;
+/**
+ * Pitches from the major diameter down to the diameter of the stress area. ISO 898-1 takes the rounded root;
+ * the inch standards take the sharp one, half way from pitch to minor diameter: 1 per cent less area.
+ */
+const STRESS_DROP = { metric: 0.9382, inch: 0.9743 } as const;
+
+/**
+ * Tensile stress area of a 60° screw, mm², from major diameter and pitch in mm.
+ * Sources: `screw-grades` (ISO 898-1); `fed-std-h28` for inch threads.
+ */
+export function tensileArea(
+  diameter: number,
+  pitch: number,
+  system: keyof typeof STRESS_DROP = 'metric',
+): number {
+  return (Math.PI / 4) * (diameter - STRESS_DROP[system] * pitch) ** 2;
 }
 
 export interface ShearSizes {
@@ -30,8 +43,9 @@ export const ENGAGEMENT_MARGIN = { least: 1.25, most: 1.5 } as const;
 export const SCREW_TENSILE = { metric: 800, stainless: 700, inch: 827 } as const;
 
 export interface StripInput extends ShearSizes {
-  /** Basic major diameter of the screw, mm. */
+  /** Basic major diameter of the screw, mm, and whose stress area it has; default metric. */
   diameter: number;
+  system?: keyof typeof STRESS_DROP;
   /** Shear strength of the tapped metal and tensile strength of the screw, N/mm². */
   shear: number;
   tensile: number;
@@ -42,6 +56,6 @@ export interface StripInput extends ShearSizes {
  * Source: `fed-std-h28`, `shear-strength`, `screw-grades`.
  */
 export function matchingEngagement(input: StripInput): number {
-  const pull = tensileArea(input.diameter, input.pitch) * input.tensile;
+  const pull = tensileArea(input.diameter, input.pitch, input.system) * input.tensile;
   return pull / (internalShearArea(input) * input.shear);
 }

@@ -30,6 +30,7 @@ export function stripCheck(job: Job): StripCheck | null {
   const tensile = usualTensile(job);
   const matching = matchingEngagement({
     diameter: thread.diameter,
+    system: thread.system === 'unified' ? 'inch' : 'metric',
     pitch: thread.pitch,
     screwMajorMin,
     holePitchMax: limits.pitch.max * (limits.unit === 'in' ? 25.4 : 1),
