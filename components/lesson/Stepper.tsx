@@ -1,40 +1,76 @@
 import { useState } from 'preact/hooks';
 import { Complaint } from '../fields/Complaint';
 import { readLength } from '../fields/readLength';
+import { readPlain } from '../fields/readNumber';
 import type { Unit } from '../words';
 import { LESSON } from '../words/en/lesson';
-import { length, lengthNumber } from '../words/format';
+import { decimals, length, lengthNumber } from '../words/format';
 import { fill } from '../words/template';
 
-export interface StepperProps {
+interface Limits {
   name: string;
   label: string;
-  unit: Unit;
-  /** mm; null while what stands in the box is no length within the limits. */
+  /** Null while what stands in the box is no number within the limits. */
   value: number | null;
-  /** mm: why these limits is said in `hint`. */
+  /** Why these limits is said in `hint`. */
   min: number;
   max: number;
-  /** mm for one press of a button. */
+  /** For one press of a button. */
   step: number;
   hint: string;
-  onChange: (mm: number | null) => void;
+  onChange: (value: number | null) => void;
 }
 
-/** A length between limits: typed, or moved by buttons a gloved finger can hit. Nothing is dragged. */
-export function Stepper(props: StepperProps) {
+interface StepperProps extends Limits {
+  /** Behind the number, and said in the label. */
+  unit: string;
+  read: (text: string) => number | null;
+  write: (value: number) => string;
+  /** A limit with its unit, for the complaint. */
+  say: (value: number) => string;
+}
+
+/** A length in mm, shown and typed in the page's unit. */
+export function LengthStepper({ unit, ...limits }: Limits & { unit: Unit }) {
+  return (
+    <Stepper
+      {...limits}
+      unit={unit}
+      read={(text) => readLength(text, unit)?.mm ?? null}
+      write={(mm) => lengthNumber(mm, unit)}
+      say={(mm) => length(mm, unit)}
+    />
+  );
+}
+
+/** A bare number of something: degrees, threads. */
+export function CountStepper({ unit, ...limits }: Limits & { unit: string }) {
+  const tail = unit === '°' ? unit : ` ${unit}`;
+  return (
+    <Stepper
+      {...limits}
+      unit={unit}
+      read={(text) => readPlain(text, ['°', 'degrees', 'thread', 'threads'])}
+      write={(value) => decimals(value, 2)}
+      say={(value) => decimals(value, 2) + tail}
+    />
+  );
+}
+
+/** A number between limits: typed, or moved by buttons a gloved finger can hit. Nothing is dragged. */
+function Stepper(props: StepperProps) {
   const { name, label, unit, value, min, max, step, onChange } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const id = `${name}-box`;
 
   const read = (text: string): number | null => {
-    const mm = readLength(text, unit)?.mm;
-    return mm !== undefined && mm >= min && mm <= max ? mm : null;
+    const meant = props.read(text);
+    return meant !== null && meant >= min && meant <= max ? meant : null;
   };
   // What was typed stands as typed for as long as it means the value; a value that came another way
   // (a button, another thread, the other unit) is written out.
   const asTyped = typed !== null && read(typed) === value;
-  const shown = asTyped ? typed : value === null ? '' : lengthNumber(value, unit);
+  const shown = asTyped ? typed : value === null ? '' : props.write(value);
   const type = (text: string) => {
     setTyped(text);
     onChange(read(text));
@@ -44,7 +80,7 @@ export function Stepper(props: StepperProps) {
     onChange(Math.min(max, Math.max(min, (value ?? (by > 0 ? min : max)) + by)));
   };
 
-  const range = fill(LESSON.between, { min: length(min, unit), max: length(max, unit) }, unit);
+  const range = fill(LESSON.between, { min: props.say(min), max: props.say(max) }, 'mm');
   const bad = value === null && shown.trim() !== '';
   return (
     <div class={`field stepper${bad ? ' wrong' : ''}`}>

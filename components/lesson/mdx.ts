@@ -1,6 +1,15 @@
 /** What a lesson's text may use by name. Lessons import no component themselves. */
 
 import Cautions from './Cautions.astro';
+import ChamferRow from './ChamferRow.astro';
+import ClassTable from './chamfer-classes/ClassTable.astro';
+import LoadChart from './chamfer-classes/LoadChart.astro';
+import ThinTable from './chamfer-classes/ThinTable.astro';
+import ChipFigure from './naming-a-tap/ChipFigure.astro';
+import ChipMaterials from './naming-a-tap/ChipMaterials.astro';
+import FaceTable from './naming-a-tap/FaceTable.astro';
+import TurnTheFace from './naming-a-tap/TurnTheFace.astro';
+import WhereChipsEnd from './naming-a-tap/WhereChipsEnd.astro';
 import ChainTable from './ChainTable.astro';
 import ChooseOne from './ChooseOne.astro';
 import DesignerNote from './DesignerNote.astro';
@@ -20,16 +29,25 @@ import WorkOut from './WorkOut.astro';
 const shared = {
   Cautions,
   ChainTable,
+  ChamferRow,
+  ChipFigure,
+  ChipMaterials,
   ChooseOne,
+  ClassTable,
   DesignerNote,
+  FaceTable,
+  LoadChart,
   Pitfall,
   Predict,
   PutInOrder,
   Recall,
   RuleTable,
   Section,
+  ThinTable,
   ThreadDepthChart,
   ToPlanner,
+  TurnTheFace,
+  WhereChipsEnd,
   Worked,
   WorkOut,
 };

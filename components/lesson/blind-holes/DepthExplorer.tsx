@@ -15,7 +15,8 @@ import {
   type Trial,
 } from './explore';
 import { ExplorerControls, type ControlName } from './ExplorerControls';
-import { Guess } from './Guess';
+import { Guess } from '../Guess';
+import { readLength } from '../../fields/readLength';
 import { guessVerdict } from './guessVerdict';
 
 export interface DepthExplorerProps {
@@ -65,7 +66,10 @@ export function DepthExplorer(props: DepthExplorerProps) {
           name={name}
           question={props.guess.question}
           answer={explore(props.guess.trial, unit).sentence}
+          label={EXPLORE.guessField}
           unit={unit}
+          read={(text) => readLength(text, unit)?.mm ?? null}
+          complaint={EXPLORE.guessRange}
           onGuess={(mm) => {
             setGuess(mm);
             if (props.guess) setTrial(props.guess.trial);

@@ -4,7 +4,7 @@ import { ChoiceField } from '../../fields/ChoiceField';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
 import { plannerAddress } from '../planner-address';
-import { Stepper } from '../Stepper';
+import { LengthStepper } from '../Stepper';
 import {
   chamferChoices,
   limitSpan,
@@ -97,7 +97,7 @@ export function ExplorerControls(props: ControlsProps) {
       )}
       <div class="steppers">
         {has('fullThread') && (
-          <Stepper
+          <LengthStepper
             name={`${name}-full`}
             label={EXPLORE.fullThread}
             hint={EXPLORE.fullThreadHint}
@@ -109,7 +109,7 @@ export function ExplorerControls(props: ControlsProps) {
           />
         )}
         {has('limit') && (
-          <Stepper
+          <LengthStepper
             name={`${name}-limit`}
             label={EXPLORE.limit}
             hint={EXPLORE.limitHint}

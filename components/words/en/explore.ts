@@ -13,7 +13,6 @@ export const EXPLORE = {
   threads: '{threads} threads',
   guessMark: 'your guess {guess}',
   guessField: 'Shoulder depth, your guess',
-  guessFirst: 'Guess first: the controls come with the answer.',
   guessRange: 'Enter a depth, like 25 or 1 in.',
   guessClose: 'You guessed {guess:length}: that is it.',
   guessDeep: 'You guessed {guess:length}, {by:length} deeper than it must be.',

@@ -3,7 +3,7 @@
 export const LESSON = {
   check: 'Check',
   guess: 'That is my guess',
-  again: 'Try again',
+  guessFirst: 'Guess first: the controls come with the answer.',
   showAnswer: 'Show the answer',
   yourAnswer: 'Your answer',
   right: 'Right.',
@@ -17,7 +17,7 @@ export const LESSON = {
   eitherUnit: 'Type mm or in behind the number to use the other unit.',
   less: 'Less',
   more: 'More',
-  between: 'Enter a length between {min} and {max}.',
+  between: 'Enter a number between {min} and {max}.',
   up: 'Move up',
   down: 'Move down',
   movedTo: '{step} is now number {place}.',

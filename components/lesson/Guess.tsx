@@ -1,22 +1,26 @@
 import { useState } from 'preact/hooks';
-import { Complaint } from '../../fields/Complaint';
-import { readLength } from '../../fields/readLength';
-import type { Unit } from '../../words';
-import { EXPLORE } from '../../words/en/explore';
-import { LESSON } from '../../words/en/lesson';
-import { Answer } from '../Verdict';
+import { Complaint } from '../fields/Complaint';
+import { LESSON } from '../words/en/lesson';
+import { Answer } from './Verdict';
 
 interface Props {
   name: string;
   question: string;
   /** For whoever would rather read it, or has no script. */
   answer: string;
-  unit: Unit;
-  onGuess: (mm: number) => void;
+  label: string;
+  /** Behind the number, and said in the label. */
+  unit: string;
+  /** The number meant; null where there is none, or none that could be. */
+  read: (text: string) => number | null;
+  /** What to type instead. */
+  complaint: string;
+  onGuess: (value: number) => void;
 }
 
-/** Asks for a depth before the controls come. */
-export function Guess({ name, question, answer, unit, onGuess }: Props) {
+/** Asks for a number before the controls come. */
+export function Guess(props: Props) {
+  const { name, question, answer, label, unit, read, complaint, onGuess } = props;
   const [typed, setTyped] = useState('');
   const [wrong, setWrong] = useState(false);
   return (
@@ -25,8 +29,8 @@ export function Guess({ name, question, answer, unit, onGuess }: Props) {
       novalidate
       onSubmit={(event) => {
         event.preventDefault();
-        const mm = readLength(typed, unit)?.mm;
-        if (mm !== undefined && mm > 0) onGuess(mm);
+        const meant = read(typed);
+        if (meant !== null && meant > 0) onGuess(meant);
         else setWrong(true);
       }}
     >
@@ -35,11 +39,11 @@ export function Guess({ name, question, answer, unit, onGuess }: Props) {
       </p>
       <div class={`field number-field needs-script${wrong ? ' wrong' : ''}`}>
         <label for={`${name}-guess`}>
-          {EXPLORE.guessField}
+          {label}
           <span class="unseen">, {unit}</span>
         </label>
         <p class="hint" id={`${name}-guess-hint`}>
-          {EXPLORE.guessFirst}
+          {LESSON.guessFirst}
         </p>
         <div class="box">
           <input
@@ -59,7 +63,7 @@ export function Guess({ name, question, answer, unit, onGuess }: Props) {
             {unit}
           </span>
         </div>
-        {wrong && <Complaint id={`${name}-problem`} text={EXPLORE.guessRange} />}
+        {wrong && <Complaint id={`${name}-problem`} text={complaint} />}
       </div>
       <div class="check-row">
         <button class="button needs-script">{LESSON.guess}</button>

@@ -1,0 +1,68 @@
+/** Numbers in the text of the lesson on chamfer classes, from the study of its holes. */
+
+import { chamferOf, FORM_F } from '../../../core/chamfer/classes';
+import type { ChamferClass } from '../../../core/chamfer/chamfer';
+import { roomBelowThread, STOP_CLEARANCE } from '../../../core/hole/depth';
+import { chamferStudy } from '../../../core/plan/chamfer-study';
+import type { HoleRequest } from '../../../core/plan/types';
+import { force, length, limitLength, percent, threadRange, torque } from '../../words';
+import { planned } from '../planned';
+import { COVER, PLATE } from './jobs';
+
+/** Chamfers the text compares, threads: the middle of a short metric one and a common long one. */
+const SHORT = 1.5;
+const LONG = 5;
+/** A taper chamfer of an inch hand tap. */
+const TAPER = 8;
+
+function study(request: HoleRequest, threads: number) {
+  const outcome = chamferStudy(request, 'straight-flute', threads);
+  if (!outcome.ok) throw new Error(`No chamfer study of ${request.thread}.`);
+  return outcome.value;
+}
+
+const [short, long] = [study(PLATE, SHORT).here, study(PLATE, LONG).here];
+const rubbing = study(COVER, TAPER);
+const { pitch } = planned(PLATE).thread;
+const range = (name: ChamferClass, system: 'inch' | 'metric') =>
+  threadRange(chamferOf(name, system).threads);
+const room = (name: ChamferClass) =>
+  length(
+    roomBelowThread({
+      pitch,
+      chamferThreads: chamferOf(name, 'metric').threads.max,
+      centre: 0,
+      clearance: STOP_CLEARANCE.synchronous,
+    }),
+    'mm',
+  );
+
+export const chamferFacts = {
+  short: String(SHORT),
+  long: String(LONG),
+  shortLoad: force(short.toothLoad),
+  longLoad: force(long.toothLoad),
+  shareOfShort: percent(long.toothLoad / short.toothLoad),
+  share: long.toothLoad / short.toothLoad,
+  shortTorque: torque(short.torque.expected),
+  shortLow: torque(short.torque.low),
+  shortHigh: torque(short.torque.high),
+  shortChip: limitLength(short.chip, 'mm'),
+  longChip: limitLength(long.chip, 'mm'),
+  taper: String(TAPER),
+  taperChip: limitLength(rubbing.here.chip, 'mm'),
+  pitch,
+  bottomingRoom: room('bottoming'),
+  plugRoom: room('plug'),
+  inch: {
+    taper: range('taper', 'inch'),
+    plug: range('plug', 'inch'),
+    semiBottoming: range('semi-bottoming', 'inch'),
+    bottoming: range('bottoming', 'inch'),
+  },
+  metric: {
+    plug: range('plug', 'metric'),
+    bottoming: range('bottoming', 'metric'),
+  },
+  formF: threadRange(FORM_F.threads),
+} as const;
