@@ -188,7 +188,7 @@ function turning({ way }: Scene): Mark {
 function words(scene: Scene): Mark[] {
   const { model, face, flute, way } = scene;
   const faceAt = face[4] ?? face[0]!;
-  const fluteAt = flute.find(([, y]) => y < NOSE - 100) ?? flute.at(-1)!;
+  const fluteAt = flute.find(([, y]) => y < NOSE - 14) ?? flute.at(-1)!;
   const faceLeft = way === 1;
   const label = (left: boolean, y: number, lines: readonly string[], to: Point): Mark[] => {
     const x = left ? 0 : WIDTH;
@@ -205,7 +205,7 @@ function words(scene: Scene): Mark[] {
     text('word', [0, 20], CHIP.cut[model.cut]),
     text('word', [WIDTH, 20], lean, { anchor: 'end' }),
     ...label(faceLeft, 190, CHIP.face, faceAt),
-    ...label(!faceLeft, 140, CHIP.flute, fluteAt),
+    ...label(!faceLeft, 212, CHIP.flute, fluteAt),
     text('title', [AXIS, 324], CHIP.course[model.course], { anchor: 'middle', tone: 'blue' }),
   ];
 }

@@ -50,8 +50,8 @@ interface Cut {
   length: number;
 }
 
-/** What to leave out so that `excess` mm are saved: the middle of the longest plain stretches. */
-function cuts(depths: readonly number[], excess: number, scale: number): Cut[] {
+/** What to leave out so that `excess` mm are saved: the middle of the longest plain stretches, `keep` mm of each kept. */
+function cuts(depths: readonly number[], excess: number, scale: number, keep: number): Cut[] {
   const stretches = depths
     .slice(1)
     .map((to, i) => ({ from: depths[i]!, length: to - depths[i]! }))
@@ -61,7 +61,7 @@ function cuts(depths: readonly number[], excess: number, scale: number): Cut[] {
   for (const { from, length } of stretches) {
     if (left <= 1e-9 || found.length === 3) break;
     // Each cut costs the height of its own gap.
-    const saved = Math.min(left + GAP / scale, 0.85 * length);
+    const saved = Math.min(left + GAP / scale, length - keep);
     if (saved <= (2 * GAP) / scale) continue;
     found.push({ from: from + (length - saved) / 2, length: saved });
     left -= saved - GAP / scale;
@@ -77,9 +77,10 @@ export function holeFrame(facts: HoleFacts): Frame {
   const obstacle = facts.through && beneath <= reach + 0.5 * shoulder + 2 * major;
   const deepest = Math.max(reach, limit?.depth ?? 0, obstacle ? beneath : 0);
   // A limit far below must not shrink the hole: beyond a third of its depth it is brought nearer.
-  const fitted = Math.min(deepest, 1.35 * reach);
+  const near = Math.min(limit?.depth ?? 0, 1.35 * reach);
+  const fitted = Math.max(reach, near, obstacle ? beneath : 0);
   const scale = Math.max(Math.min(DEEPEST / fitted, WIDEST / major), NARROWEST / major);
-  const left = cuts(features(facts, obstacle), deepest - DEEPEST / scale, scale);
+  const left = cuts(features(facts, obstacle), deepest - DEEPEST / scale, scale, 0.8 * major);
   const y = (depth: number) => {
     let at = SHEET.face + depth * scale;
     for (const { from, length } of left) {

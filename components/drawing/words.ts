@@ -22,7 +22,7 @@ export const SECTION = {
 } as const;
 
 export const SECTION_NOTES = {
-  short: '× {short} of {asked} missing',
+  short: '× {short} of {asked} of thread missing',
   strikes: '× {strikes} too little room below',
 } as const;
 
