@@ -72,6 +72,8 @@ export type { TapLimitChoice } from './tap/limits-judge';
 export { referenceOf, threadReference } from './plan/reference';
 export type { ClassLimits, EngagementRow, ThreadReference } from './plan/reference';
 export type { ReferenceDrill, Trap } from './plan/reference-drills';
+export type { Relative, Relatives } from './plan/reference-relatives';
+export type { HoleWindowFacts } from './plan/reference-window';
 
 export { planHole } from './plan/plan';
 export {

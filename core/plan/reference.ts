@@ -2,8 +2,6 @@
 
 import { formTapHole, type FormHole } from '../drill/form-hole';
 import type { DrillChoice } from '../drill/drill';
-import type { HoleWindow } from '../drill/judge';
-import { percentThread } from '../drill/percent';
 import { neededEngagement, type Engagement } from '../engagement/needed';
 import { commonScrews, type ScrewGrade } from '../engagement/screws';
 import { gaugeSet, type GaugeSet } from '../gauge/members';
@@ -20,23 +18,13 @@ import { tapMajor } from '../tap/major';
 import { basicDiameters, type BasicDiameters } from '../thread/profile';
 import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
-import type { Range } from '../units';
-import { borrowedMinorMax } from './borrowed';
-import { holeWindow } from './job';
 import { referenceDrills, usualDrill, type ReferenceDrill } from './reference-drills';
+import { relativesOf, type Relatives } from './reference-relatives';
+import { windowFacts, windowOf, type HoleWindowFacts } from './reference-window';
 
 export interface ClassLimits {
   class: string;
   limits: ThreadLimits;
-}
-
-export interface HoleWindowFacts {
-  /** Hole sizes that leave the minor diameter in class, mm. */
-  hole: Range;
-  /** Percent of thread from the largest hole to the smallest, on both bases. */
-  percent: { shop: Range; iso: Range };
-  /** True where the largest hole is a stand-in (UNJ). */
-  uncertain: boolean;
 }
 
 export interface EngagementRow {
@@ -66,6 +54,7 @@ export interface ThreadReference {
   gauges: GaugeSet | null;
   pipe: PipeNotes | null;
   engagement: readonly EngagementRow[];
+  relatives: Relatives;
 }
 
 /** Classes a page compares. 1B is made in UNC and UNF from 1/4 in only (from memory). */
@@ -98,24 +87,6 @@ function classTable(thread: Thread, own: ThreadLimits): ClassLimits[] {
   });
   const listed = others.some((each) => each.class === thread.class);
   return listed ? others : [{ class: thread.class, limits: own }, ...others];
-}
-
-function windowOf(thread: Thread, limits: ThreadLimits): HoleWindow {
-  const { min, max } = holeWindow(limits, undefined, borrowedMinorMax(thread, limits));
-  return { min, max, major: tapMajor(thread), pitch: thread.pitch, oversizeShare: 1 };
-}
-
-function windowFacts(window: HoleWindow, limits: ThreadLimits): HoleWindowFacts {
-  const small = percentThread(window.major, window.pitch, window.max);
-  const large = percentThread(window.major, window.pitch, window.min);
-  return {
-    hole: { min: window.min, max: window.max },
-    percent: {
-      shop: { min: small.shop, max: large.shop },
-      iso: { min: small.iso, max: large.iso },
-    },
-    uncertain: limits.minor.max === undefined,
-  };
 }
 
 function engagementRows(thread: Thread, limits: ThreadLimits): EngagementRow[] {
@@ -193,6 +164,7 @@ export function referenceOf(thread: Thread): Outcome<ThreadReference> {
     form: formable ? formTapHole({ major, pitch: thread.pitch }, { system }) : null,
     room: roomTable(thread.pitch, thread.system === 'unified' ? 'inch' : 'metric'),
     pipe: pipeNotes(thread),
+    relatives: relativesOf(thread),
   };
   return answer(reference);
 }

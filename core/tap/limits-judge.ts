@@ -87,7 +87,10 @@ function inchListed(thread: Thread): { number: number; source: SourceId } | null
 
 /** The list that names this limit for the thread and its class, or null. */
 function listing(thread: Thread, system: TapLimitSystem, number: number): SourceId | null {
-  if (system === 'ISO') return ISO_CLASSES[number - 1]?.includes(thread.class) ? 'iso-2857' : null;
+  if (system === 'ISO') {
+    // In a double class like 4H5H the first grade is that of the pitch diameter.
+    return ISO_CLASSES[number - 1]?.includes(thread.class.slice(0, 2)) ? 'iso-2857' : null;
+  }
   if (system === 'H') {
     const listed = inchListed(thread);
     return listed?.number === number ? listed.source : null;

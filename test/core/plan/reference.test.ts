@@ -79,6 +79,18 @@ describe('what a thread’s page holds', () => {
     expect(engagement).toEqual([]);
   });
 
+  it('M6 has the hole of its wire insert and its J thread beside it', () => {
+    const { insert, j } = reference('M6').relatives;
+    expect(insert?.thread.designation).toBe('EG M6x1-6H');
+    expect(insert?.drill?.name).toBe('6.3');
+    expect(insert?.taps.map(({ name }) => name)).toEqual(['H3']);
+    expect(j?.thread.designation).toBe('MJ6x1-4H5H');
+    expect(j?.limits.minor).toEqual({ min: 5.026, max: 5.216 });
+    expect(j?.taps.map(({ name }) => name)).toEqual(['ISO 1']);
+    expect(reference('M1').relatives).toEqual({ insert: null, j: null });
+    expect(reference('G1/4').relatives).toEqual({ insert: null, j: null });
+  });
+
   it('a taper pipe thread has gauge and drill notes and no limits', () => {
     const { limits, pipe, drills, gauges, notes } = reference('1/4 NPT');
     expect(limits).toBeNull();
