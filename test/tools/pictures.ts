@@ -18,13 +18,15 @@ interface Picture {
   width: number;
   height: number;
   media?: 'print';
+  /** What to scroll to; the top of the page without it. */
+  at?: string;
 }
 
 const PICTURES: Picture[] = [
   { name: 'planner', path: `plan/${HOLE}`, width: 1366, height: 900 },
-  { name: 'planner-phone', path: `plan/${HOLE}`, width: 390, height: 844 },
-  { name: 'job-card', path: `plan/card/${HOLE}${JOB}`, width: 794, height: 1123, media: 'print' },
-  { name: 'lesson', path: 'lessons/blind-holes/', width: 1366, height: 900 },
+  { name: 'planner-phone', path: `plan/${HOLE}`, width: 390, height: 844, at: '.answer' },
+  { name: 'job-card', path: `plan/card/${HOLE}${JOB}`, width: 794, height: 900, media: 'print' },
+  { name: 'lesson', path: 'lessons/blind-holes/', width: 1366, height: 900, at: '.fig-chart' },
 ];
 
 async function take(page: Page, address: string, picture: Picture): Promise<void> {
@@ -33,6 +35,13 @@ async function take(page: Page, address: string, picture: Picture): Promise<void
   await page.goto(address + picture.path);
   await page.evaluate(() => document.fonts.ready);
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
+  if (picture.at) {
+    await page
+      .locator(picture.at)
+      .first()
+      .evaluate((element) => window.scrollTo(0, element.getBoundingClientRect().top - 24));
+    await page.waitForTimeout(500); // parts that start when they come into view
+  }
   await page.screenshot({ path: join(FOLDER, `${picture.name}.png`) });
 }
 
