@@ -22,9 +22,9 @@ export const THREAD_PROBLEM_CODES = [
   'class-as-pitch',
   /** M8x1.25x30. data: length, suggestion. */
   'length-not-needed',
-  /** 1/4-20 UNF, M8x1 coarse. data: size, series, tpi or pitch, pairSeries, offers; seriesTpi where it has one. */
+  /** 1/4-20 UNF, M8x1 coarse, 1/4-20 NPT. data: size, series, tpi or pitch, offers; pairSeries and seriesTpi where known. */
   'series-pitch-mismatch',
-  /** 1/4, #10, M15. data: size, offers. */
+  /** 1/4, #10, M15. data: size, and offers where the size has any. */
   'pitch-missing',
   /** 10-28, 6-10, 10/32: number size or inches, and no one pair that is sure. data: size, offers. */
   'which-pitch',

@@ -1,7 +1,7 @@
 /** Which metric pairs are coarse, fine or in no list, and which class is usual. */
 
 import { ISO_261_PAIRS } from '../data/iso-261-pairs';
-import { DIAMETER_STEPS, MINOR_TOLERANCE, PITCH_TOLERANCE } from '../data/iso-965-tolerances';
+import { DIAMETER_STEPS, MINOR_TOLERANCE } from '../data/iso-965-tolerances';
 
 export type MetricSeries = 'coarse' | 'fine' | 'non-standard';
 
@@ -39,11 +39,7 @@ export function usualMetricClass(form: 'M' | 'MJ', diameter: number, pitch: numb
   return diameter <= 1.4 || pitch === 0.25 ? '5H' : '6H';
 }
 
-/** True where ISO 965-1 has the size and pitch but no grade 6 for it: 6H there is only extrapolated. */
-export function lacksGradeSix(diameter: number, pitch: number): boolean {
-  const minor = MINOR_TOLERANCE[pitch];
-  const effective = PITCH_TOLERANCE[diameterStep(diameter)]?.[pitch];
-  return (
-    (minor !== undefined && minor[2] === null) || (effective !== undefined && effective[2] === null)
-  );
+/** True where ISO 965-1 has a row for the pitch but no grade 6 in it (0.2 and 0.25): 6H is extrapolated. */
+export function lacksGradeSix(pitch: number): boolean {
+  return MINOR_TOLERANCE[pitch]?.[2] === null;
 }

@@ -74,7 +74,8 @@ function unwrittenPitch(parts: Parts, words: MetricWords): Outcome<number> {
   }
   const size = `${words.form}${plainNumber(words.diameter)}`;
   const offers = offersFor(words, words.seriesWord);
-  return refuse(threadProblem('pitch-missing', parts.typed, { size, offers }));
+  const data: Record<string, string> = offers === '' ? { size } : { size, offers };
+  return refuse(threadProblem('pitch-missing', parts.typed, data));
 }
 
 /** The pitch that was written or is understood, or why there is none. */
@@ -135,7 +136,7 @@ function notesOf(parts: Parts, thread: Thread): Note[] {
     notes.push(threadNote('lower-case-class', { typed: smallClass, class: thread.class }));
   }
   if (fit) notes.push(threadNote('fit-internal-part', { typed: fit, class: thread.class }));
-  if (/6[GH]/.test(thread.class) && lacksGradeSix(thread.diameter, thread.pitch)) {
+  if (/6[GH]/.test(thread.class) && lacksGradeSix(thread.pitch)) {
     const usual = usualMetricClass('M', thread.diameter, thread.pitch);
     notes.push(threadNote('six-h-not-tabulated', { class: usual }));
   }

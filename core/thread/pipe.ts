@@ -124,7 +124,6 @@ function settle(parts: Parts, reading: Reading, form: PipeForm): Outcome<Thread>
         series: form,
         tpi: plainNumber(tpiOf(reading.tpi)),
         seriesTpi: plainNumber(row.tpi),
-        pairSeries: '',
         offers: pipeName(form, row),
       }),
     );

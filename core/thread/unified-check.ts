@@ -48,8 +48,8 @@ function sizeOnly(parts: Parts, reading: PairReading, form: 'UN' | 'UNJ'): Refus
   if (offers.length === 0 && size.bare && numberSize(size.diameter) === null) {
     return refuse(threadProblem('no-such-number-size', parts.typed, { number: size.size }));
   }
-  const data = { size: size.size, offers: offers.join(', ') };
-  return refuse(threadProblem('pitch-missing', parts.typed, data));
+  const offered: Record<string, string> = offers.length === 0 ? {} : { offers: offers.join(', ') };
+  return refuse(threadProblem('pitch-missing', parts.typed, { size: size.size, ...offered }));
 }
 
 /** The series typed against the one the pair has; null where they agree. */

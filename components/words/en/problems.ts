@@ -46,12 +46,13 @@ export const PROBLEMS: Record<ProblemCode, string> = {
     '{length} looks like the length of a screw. A hole needs only the thread: {suggestion}.',
   'series-pitch-mismatch':
     '{size} {series} does not have that pitch[: it has {seriesTpi} threads per inch]. [That pitch is {pairSeries}.] Type {offers}.',
-  'pitch-missing': 'Which pitch? Type {offers}.',
+  'pitch-missing': 'Which pitch? [Type {offers}.]',
   'which-pitch': '“{typed}” stands in no list of threads. Type {offers}.',
   'which-pipe': 'Which pipe thread? Type {offers}.',
   'pitch-too-large':
-    'A pitch of {pitch} is too coarse for {size}. Is it a length, or threads per inch?',
-  'pitch-too-fine': 'A pitch of {pitch} is too fine for {size}. Type the pitch in mm, like M8x1.',
+    'A pitch of [{pitch} mm][{tpi} threads per inch] is too coarse for {size}. Is it a length[, or are {pitch} threads per inch meant]?',
+  'pitch-too-fine':
+    'A pitch of [{pitch} mm][{tpi} threads per inch] is too fine for {size}. Type it like M8x1 or 1/4-20.',
   'no-such-number-size':
     'There is no number size {number}. Number sizes are #0 to #6, #8, #10 and #12.',
   'no-such-inch-size':

@@ -18,6 +18,7 @@ describe('6g, mm (from memory)', () => {
 
   test('a pair outside the tables by formula', () => {
     expect(externalMajorMin(read('M8x1.3'))).toBeCloseTo(8 - 0.03 - 0.212, 9);
+    expect(externalMajorMin(read('M2x0.22'))).toBeCloseTo(2 - 0.017 - 0.06, 9);
     expect(externalPitchMin(read('M12x0.75'))).toBeCloseTo(11.513 - 0.022 - 0.106, 9);
   });
 });

@@ -141,13 +141,16 @@ describe('outside the tables', () => {
     expect(limitsOf('M8x1.5-6H').basis).toBe('tabulated');
   });
 
-  test.each(['M0.9x0.2', 'M400x6', 'M8x0.15'])('%s has no limits', (name) => {
-    const outcome = threadLimits(read(name));
-    expect(outcome).toMatchObject({
-      ok: false,
-      problems: [{ code: 'outside-tolerances', field: 'thread' }],
-    });
-  });
+  test.each(['M0.9x0.2', 'M0.99x0.25', 'M400x6', 'M355.1x6', 'M8x0.15'])(
+    '%s has no limits',
+    (name) => {
+      const outcome = threadLimits(read(name));
+      expect(outcome).toMatchObject({
+        ok: false,
+        problems: [{ code: 'outside-tolerances', field: 'thread' }],
+      });
+    },
+  );
 
   test('a class that cannot come from reading is refused, not guessed', () => {
     const outcome = threadLimits({ ...read('M8'), class: '6g' });

@@ -80,6 +80,9 @@ describe('inch spellings', () => {
     ['1/4-20 U.N.C.', '1/4-20 UNC-2B'],
     ['1/4x20', '1/4-20 UNC-2B'],
     ['1/4 x 20 TPI', '1/4-20 UNC-2B'],
+    ['1/4-20TPI', '1/4-20 UNC-2B'],
+    ['1/4-20 threads per inch', '1/4-20 UNC-2B'],
+    ['1/4-20 UNC-2b', '1/4-20 UNC-2B'],
     ['¼-20', '1/4-20 UNC-2B'],
     ['1⁄4–20', '1/4-20 UNC-2B'],
     ['2/8-20', '1/4-20 UNC-2B'],
@@ -163,6 +166,7 @@ describe('pipe spellings', () => {
     ['1/8-27 NPTF-1', '1/8-27 NPTF-1'],
     ['1/8 NPSM', '1/8-27 NPSM'],
     ['1/4-18 NPSF', '1/4-18 NPSF'],
+    ['1/4-18 NPSF class 2', '1/4-18 NPSF-2'],
   ])('%j', (typed, designation) => {
     expect(read(typed).designation).toBe(designation);
   });
@@ -211,7 +215,12 @@ describe('the whole of a thread', () => {
       classGiven: false,
       inch: { size: '1/4', diameter: 0.54, tpi: 18 },
     });
-    expect(read('G1/2')).toMatchObject({ form: 'G', diameter: 20.955, series: 'G' });
+    expect(read('G1/2')).toMatchObject({
+      form: 'G',
+      diameter: 20.955,
+      series: 'G',
+      inch: { size: '1/2', diameter: 0.825, tpi: 14 },
+    });
   });
 
   test('J forms, inserts and engagement', () => {

@@ -72,6 +72,7 @@ describe('each mistake has its own reason', () => {
     ['10/32 UNF', 'which-pitch', { size: '#10' }],
     ['4/40', 'which-pitch', { size: '#4', offers: '#4-40 UNC' }],
     ['MF8', 'pitch-missing', { size: 'M8', offers: 'M8x1, M8x0.75' }],
+    ['1-4', 'which-pitch', { offers: '#1-64 UNC, #1-72 UNF, 1/4-20 UNC, 1-4 UNS' }],
     ['1-2', 'which-pitch', { offers: '#1-64 UNC, #1-72 UNF, 1/2-13 UNC' }],
     ['M8x20', 'pitch-too-large', { size: 'M8', pitch: '20' }],
     ['M8-20', 'pitch-too-large', { size: 'M8', pitch: '20' }],
@@ -107,6 +108,7 @@ describe('each mistake has its own reason', () => {
     ['4x M8', 'extra-words', { extra: '4x', suggestion: 'M8x1.25-6H' }],
     ['6X 1/4-20 UNC', 'extra-words', { extra: '6x', suggestion: '1/4-20 UNC-2B' }],
     ['1/4-20 UNC-2B DEEP', 'extra-words', { extra: 'DEEP', suggestion: '1/4-20 UNC-2B' }],
+    ['1/4 NPT-1', 'extra-words', { extra: '1', suggestion: '1/4-18 NPT' }],
     ['G1/4 THRU', 'extra-words', { extra: 'THRU', suggestion: 'G1/4' }],
     ['M0', 'size-out-of-range', { size: 'M0' }],
     ['M2000x4', 'size-out-of-range', { size: 'M2000' }],
@@ -124,6 +126,12 @@ describe('each mistake has its own reason', () => {
     expect(found.code).toBe(code);
     expect(found.field).toBe('thread');
     expect(found.data).toMatchObject(data);
+  });
+
+  test('nothing is offered where a size has nothing to offer', () => {
+    expect(problem('M80.5').data).toEqual({ typed: 'M80.5', size: 'M80.5' });
+    expect(problem('19/64').data).toEqual({ typed: '19/64', size: '19/64' });
+    expect(problem('1/4-20 NPT').data).not.toHaveProperty('pairSeries');
   });
 
   test('what was typed is echoed as it was typed', () => {
