@@ -95,6 +95,8 @@ describe('UNJ: a raised minor diameter, its maximum not held', () => {
     const outcome = threadLimits(read(name));
     expect(outcome.ok && outcome.notes.map(({ code }) => code)).toEqual(['minor-max-unknown']);
     expect(minorLimitsMm(limitsOf(name))).toEqual({ min: min * 25.4 });
+    expect(minorLimitsMm(limitsOf('1/4-20')).max).toBeCloseTo(0.207 * 25.4, 9);
+    expect(minorLimitsMm(limitsOf('M8'))).toEqual({ min: 6.647, max: 6.912 });
   });
 
   test('the pitch diameter is that of UN', () => {

@@ -83,6 +83,8 @@ describe('each mistake has its own reason', () => {
     ['1/4-300', 'pitch-too-fine', { size: '1/4', tpi: '300' }],
     ['7-40', 'no-such-number-size', { number: '7' }],
     ['9-24', 'no-such-number-size', { number: '9' }],
+    ['13', 'no-such-number-size', { number: '13' }],
+    ['14', 'pitch-missing', { offers: 'M14x2' }],
     ['#14-20', 'no-such-number-size', { number: '14' }],
     ['1/3-20', 'no-such-inch-size', { size: '1/3' }],
     ['11/4-7', 'improper-fraction', { fraction: '11/4', offers: '1-1/4, 2-3/4' }],
