@@ -5,7 +5,7 @@ import type { ChamferClass } from '../../../core/chamfer/chamfer';
 import { roomBelowThread, STOP_CLEARANCE } from '../../../core/hole/depth';
 import { chamferStudy } from '../../../core/plan/chamfer-study';
 import type { HoleRequest } from '../../../core/plan/types';
-import { force, length, limitLength, percent, threadRange, torque } from '../../words';
+import { bothLengths, force, length, limitLength, percent, threadRange, torque } from '../../words';
 import { planned } from '../planned';
 import { COVER, PLATE } from './jobs';
 
@@ -24,6 +24,8 @@ function study(request: HoleRequest, threads: number) {
 const [short, long] = [study(PLATE, SHORT).here, study(PLATE, LONG).here];
 const rubbing = study(COVER, TAPER);
 const { pitch } = planned(PLATE).thread;
+/** A chamfer of four threads, for the reader to work out: its end below the full thread, and with room to stop. */
+const fourChain = { pitch, chamferThreads: 4, centre: 0, clearance: 0 };
 const range = (name: ChamferClass, system: 'inch' | 'metric') =>
   threadRange(chamferOf(name, system).threads);
 const room = (name: ChamferClass) =>
@@ -52,6 +54,9 @@ export const chamferFacts = {
   taper: String(TAPER),
   taperChip: limitLength(rubbing.here.chip, 'mm'),
   pitch,
+  four: roomBelowThread(fourChain),
+  fourAndStop: roomBelowThread({ ...fourChain, clearance: STOP_CLEARANCE.synchronous }),
+  fourText: bothLengths(roomBelowThread(fourChain)),
   bottomingRoom: room('bottoming'),
   plugRoom: room('plug'),
   inch: {

@@ -9,7 +9,7 @@ import {
   type ChamferPoint,
 } from '../../../core/load/chamfer-curve';
 import type { MaterialId } from '../../../core/material/material';
-import type { TorqueChartModel, TorqueSeries } from '../../chart/torqueChart';
+import type { TorqueChartModel, TorqueLine } from '../../chart/torqueChart';
 import { LOAD } from '../../words/en/chamfers';
 import { CHAMFERS, MATERIALS_SHORT } from '../../words/en/names';
 import { length, type Unit } from '../../words/format';
@@ -48,23 +48,22 @@ function inputFor(load: LoadCase, trial: LoadTrial, thickness: number): ChamferC
   return { major, pitch, hole, flutes, material, fullThread, thickness, styleFactor: 1 };
 }
 
-function seriesOf(
+function torqueLine(
   points: readonly ChamferPoint[],
-  label: TorqueSeries['label'],
+  label: TorqueLine['label'],
   strong: boolean,
-): TorqueSeries {
-  return {
-    label,
-    strong,
-    torque: points.map(({ threads, torque: { low, expected, high } }) => ({
-      x: threads,
-      low,
-      mid: expected,
-      high,
-    })),
-    load: points.map(({ threads, toothLoad }) => ({ x: threads, mid: toothLoad })),
-  };
+): TorqueLine {
+  const data = points.map(({ threads, torque: { low, expected, high } }) => ({
+    x: threads,
+    low,
+    mid: expected,
+    high,
+  }));
+  return { label, strong, data };
 }
+
+/** One line alone needs no name: the axis has it. */
+const UNNAMED = { short: '', long: '' } as const;
 
 export interface Loaded {
   model: TorqueChartModel;
@@ -80,7 +79,9 @@ function sentenceOf(point: ChamferPoint, unit: Unit): string {
     low: torque.low,
     high: torque.high,
   };
-  const told = fill(LOAD.sentence, numbers, unit);
+  // Where the two claims give the same torque, a range would read like a misprint.
+  const claims = torque.high / torque.low < 1.02 ? LOAD.together : LOAD.apart;
+  const told = fill(LOAD.sentence + claims, numbers, unit);
   return engaged < 0.995 ? `${told} ${fill(LOAD.thin, { engaged }, unit)}` : told;
 }
 
@@ -112,9 +113,17 @@ export function loadChart(load: LoadCase, trial: LoadTrial, unit: Unit): Loaded 
       title: thin ? LOAD.titleThin : LOAD.title,
       subtitle: fill(LOAD.subtitle, values, unit),
       description: fill(LOAD.description, values, unit),
-      series: thin
-        ? [seriesOf(curve, own, true), seriesOf(deep, thick, false)]
-        : [seriesOf(curve, own, true)],
+      torque: thin
+        ? [torqueLine(curve, own, true), torqueLine(deep, thick, false)]
+        : [torqueLine(curve, UNNAMED, true)],
+      // How thick the work is does not change what one tooth takes.
+      load: [
+        {
+          label: UNNAMED,
+          strong: true,
+          data: curve.map(({ threads, toothLoad }) => ({ x: threads, mid: toothLoad })),
+        },
+      ],
       classes: CHAMFER_CLASSES.map((name) => ({
         threads: chamferOf(name, load.system).threads,
         name: CHAMFERS[name],

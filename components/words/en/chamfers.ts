@@ -1,7 +1,7 @@
 /** Words of the lesson on chamfer classes: its tables and its live figure. English. */
 
 export const CLASSES = {
-  caption: 'One chamfer, four countries',
+  caption: 'One chamfer, many words',
   threads: 'Threads, inch taps',
   us: 'US word',
   uk: 'UK word, hand set',
@@ -25,7 +25,9 @@ export const LOAD = {
   description:
     'Two panels over one axis, the length of the chamfer from one thread to ten. Above, the torque, a flat line inside a band that is widest for short chamfers. Below, the load on the heaviest tooth, falling steeply at first and then ever less. {sentence}',
   sentence:
-    'With {threads:threads} of chamfer the heaviest tooth carries {load:force}, and the tap takes about {torque:torque} (theory and published factors: {low:torque} to {high:torque}).',
+    'With {threads:threads} of chamfer the heaviest tooth carries {load:force}, and the tap takes about {torque:torque}',
+  apart: ' ({low:torque} to {high:torque} by theory and by published factors).',
+  together: ', where theory and published factors meet.',
   thin: 'The work holds {engaged:percent} of that chamfer’s cut at once.',
   work: 'this work',
   workLong: 'in work {thickness} thick',
