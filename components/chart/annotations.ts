@@ -1,45 +1,12 @@
-/** Words inside a panel: series names at their ends, limits on their lines, the point where the reader stands. */
+/** Words inside a panel: limits on their lines, the point where the reader stands. */
 
-import { spread, textWidth } from '../drawing/labels';
+import { textWidth } from '../drawing/labels';
 import { group, line, path, text, type Mark, type Point } from '../drawing/marks';
+import { clip, edgePoints, visible } from './cut';
 import { ROW, type Layout, type PanelBox } from './layout';
 import { bestSpot, type Box, type Scene } from './place';
-import { clip, edgePoints, marker, seriesEnd, visible } from './series';
+import { marker } from './series';
 import type { Chart, Here } from './types';
-
-/** Names beside the ends of their lines, moved apart. */
-export function endLabels(box: PanelBox, layout: Layout): Mark {
-  const ends = box.panel.series.flatMap((series) => {
-    const end = seriesEnd(series, { x: layout.x, y: box.y });
-    return end && series.label.short ? [{ series, end }] : [];
-  });
-  const middles = spread(
-    ends.map(({ end }) => ({ want: end[1], height: ROW })),
-    box.top - 8,
-    box.bottom + 8,
-  );
-  const x = layout.right + 20;
-  return group(
-    'ch-ends',
-    ends.flatMap(({ series, end }, i) => {
-      const role = `ch-series ch-look-${series.look}${series.strong ? ' ch-strong' : ''}`;
-      const at: Point = [x, middles[i]!];
-      const words = layout.wide ? series.label.long : series.label.short;
-      return [
-        group(role, [
-          line('ch-leader', [end[0] + 4, end[1]], [x - 3, at[1]]),
-          path('ch-marker', marker(end, series.look)),
-        ]),
-        text(
-          series.strong ? 'value' : 'word',
-          [x, at[1] + 5],
-          words,
-          series.strong ? { tone: 'blue' } : {},
-        ),
-      ];
-    }),
-  );
-}
 
 function wordBox(x: number, baseline: number, width: number, rows = 1): Box {
   return { left: x, right: x + width, top: baseline - 14 - (rows - 1) * ROW, bottom: baseline + 5 };
@@ -122,7 +89,8 @@ export function hereMarks(
   scene: Scene & { taken: Box[] },
 ): Mark {
   const [px, py] = [layout.x(here.x), box.y(here.y)];
-  const width = Math.max(...here.label.map((words) => textWidth(words, 'value')));
+  const roleOf = (row: number) => (row === 0 ? 'value' : 'word');
+  const width = Math.max(...here.label.map((words, row) => textWidth(words, roleOf(row))));
   const rows = here.label.length;
   const tall = rows * ROW;
   const spots = [26, 44, 66, 90, 120].flatMap((far) =>
@@ -152,7 +120,7 @@ export function hereMarks(
     path('ch-here-ring', marker([px, py], 0, 6.5)),
     path('ch-here-dot', marker([px, py], 0, 3.2)),
     ...here.label.map((words, i) =>
-      text('value', [spot.left, spot.baseline - (rows - 1 - i) * ROW], words, { tone: 'blue' }),
+      text(roleOf(i), [spot.left, spot.baseline - (rows - 1 - i) * ROW], words, { tone: 'blue' }),
     ),
   ]);
 }

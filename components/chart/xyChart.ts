@@ -1,8 +1,9 @@
 /** A chart of one or more panels on a shared x axis: from its model to marks. Pure. */
 
 import type { Mark, Picture } from '../drawing/marks';
-import { endLabels, hereMarks, levelReferences, sceneOf, uprightReferences } from './annotations';
+import { hereMarks, levelReferences, sceneOf, uprightReferences } from './annotations';
 import { xAxis, yAxis } from './axes';
+import { endLabels } from './endLabels';
 import { layoutChart, type Layout, type PanelBox } from './layout';
 import { seriesMarks } from './series';
 import type { Chart, WidthClass } from './types';

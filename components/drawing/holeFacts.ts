@@ -105,8 +105,8 @@ export function holeFacts(
   const through = kind.kind === 'through';
   const drill = choice ? choice.drill : plan.drill;
   const hole = drill?.diameter ?? boredHole(plan);
-  const fullThread = choice?.depth.fullThread ?? request.fullThread ?? 1.5 * thread.diameter;
-  const asked = askedThread(plan, request, fullThread);
+  const asked = askedThread(plan, request, choice?.depth.fullThread ?? 0);
+  const fullThread = choice?.depth.fullThread ?? asked;
   const tap = choice ? tapFacts(choice, thread.pitch, request.externalCentre ?? 0) : null;
   const clearBelow = through ? (kind.clearBelow ?? null) : null;
   const floor = through && clearBelow !== null ? kind.thickness + clearBelow : Infinity;

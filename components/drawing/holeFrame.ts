@@ -72,7 +72,7 @@ function cuts(depths: readonly number[], excess: number, scale: number, keep: nu
 /** Fits the hole to the sheet, leaving out plain stretches where it would be too thin to see. */
 export function holeFrame(facts: HoleFacts): Frame {
   const { major, shoulder, tap, limit } = facts;
-  const reach = Math.max(facts.point, facts.asked, tap?.tip ?? 0);
+  const reach = Math.max(facts.point, facts.asked, tap?.tip ?? 0, facts.pitch);
   const beneath = shoulder + (facts.clearBelow ?? Infinity);
   const obstacle = facts.through && beneath <= reach + 0.5 * shoulder + 2 * major;
   const deepest = Math.max(reach, limit?.depth ?? 0, obstacle ? beneath : 0);
