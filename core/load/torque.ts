@@ -138,15 +138,25 @@ export interface CuttingTorqueInput extends Groove {
 }
 
 /**
+ * Cutting torque of a sharp straight-flute tap with the whole chamfer in metal, N·m, and no rubbing
+ * behind it; specific force at the reference chamfer. Lengths mm. Source: `tap-chip-model`.
+ */
+export function wholeTorque(
+  input: Pick<CuttingTorqueInput, 'major' | 'pitch' | 'hole' | 'material' | 'flutes'>,
+): number {
+  const { area, centroidRadius } = grooveGeometry(input);
+  const { chip } = toothGeometry(input, REFERENCE_CHAMFER, input.flutes);
+  return (specificForce(input.material, chip) * area * centroidRadius) / 1000;
+}
+
+/**
  * Peak torque of a sharp straight-flute tap, N·m: cutting plus friction of the guiding threads.
  * The specific force is taken at a five-pitch chamfer, because theory and published factors
  * disagree on how the chamfer's length moves it; the band covers both.
  * All lengths mm. Sources: `tap-chip-model`, `henderer-1977` for the need of a friction term.
  */
 export function peakTorque(input: CuttingTorqueInput): number {
-  const { area, centroidRadius } = grooveGeometry(input);
-  const { chip } = toothGeometry(input, REFERENCE_CHAMFER, input.flutes);
-  const whole = (specificForce(input.material, chip) * area * centroidRadius) / 1000;
+  const whole = wholeTorque(input);
   const cutting = whole * engagedShare(input, input.threads, input.thickness);
   const guiding = Math.max(0, input.fullThread - input.threads * input.pitch);
   return cutting * (1 + (input.material.friction * guiding) / input.major);

@@ -52,4 +52,6 @@ export interface Material {
   swarfFire: boolean;
   abrasive: boolean;
   source: SourceId;
+  /** Set where a shop entered the material itself: its name, and hardness in HB. `id` is then the one that lends the rest. */
+  own?: { name: string; hardness?: number };
 }

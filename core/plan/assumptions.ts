@@ -49,7 +49,7 @@ function tapAssumptions(job: Job, scale: ShopScale, web: number | undefined): As
   if (request.externalCentre === undefined) found.push(assume('tap-sharp-flat-nosed'));
   else found.push(assume('offset-on-point', { centre: request.externalCentre }));
   if (request.tapWeb === undefined && web !== undefined) found.push(assume('web-typical', { web }));
-  if (request.measured) {
+  if (request.measured || request.learned) {
     found.push(assume('scaled-to-shop', { factor: scale.factor, band: scale.band }, 'derived'));
   } else found.push(assume('torque-band', { factor: scale.band }, 'tap-chip-model'));
   found.push(assume('worn-factor', { factor: WORN }), assume('fluid-oil'));

@@ -244,7 +244,8 @@ function build(job: Job, style: TapStyle, chamfer: Chamfer, scale: ShopScale): C
 const MEASURED_BAND = 1.25;
 
 function shopScale(job: Job): ShopScale {
-  const { measured } = job.request;
+  const { measured, learned } = job.request;
+  if (learned) return learned;
   if (!measured || measured.style === 'thread-mill') return { factor: 1, band: TORQUE_BAND };
   const chamfer = chamferOf(measured.chamfer, job.system, measured.style === 'spiral-point');
   const model =

@@ -22,6 +22,7 @@ export const REQUEST_PROBLEM_CODES = [
   'external-centre-out-of-range',
   'coating-out-of-range',
   'measured-out-of-range',
+  'learned-out-of-range',
   'pipe-not-planned',
 ] as const;
 

@@ -2,6 +2,7 @@
 
 import { CHAMFER_CLASSES } from '../chamfer/chamfer';
 import { DRILL_SERIES } from '../drill/drill';
+import { checkOwnMaterial } from '../material/own';
 import { findMaterial } from '../material/table';
 import type { Problem } from '../outcome';
 import { STYLES } from '../tap/styles';
@@ -60,7 +61,7 @@ function checkHole(request: HoleRequest, complaints: Complaints): void {
 }
 
 function checkMachine(request: HoleRequest, complaints: Complaints): void {
-  const { spindle, measured, coating } = request;
+  const { spindle, measured, learned, coating } = request;
   if (spindle) {
     const drives = ['synchronous', 'floating', 'reversing-head', 'hand'];
     if (!drives.includes(spindle.drive)) complaints.add('drive-unknown', 'drive', spindle.drive);
@@ -73,6 +74,10 @@ function checkMachine(request: HoleRequest, complaints: Complaints): void {
     if (!(measured.style in STYLES) || !CHAMFER_CLASSES.includes(measured.chamfer)) {
       complaints.add('measured-out-of-range', 'measured', measured.style);
     }
+  }
+  if (learned) {
+    complaints.within(learned.factor, 'learned', 'learned-out-of-range', 0.1 - 1e-12, 10);
+    complaints.within(learned.band, 'learned', 'learned-out-of-range', 1 - 1e-12, 5);
   }
   if (coating) {
     const [min, max] = coating.thickness ?? [Number.NaN, Number.NaN];
@@ -92,6 +97,10 @@ export function checkRequest(request: HoleRequest): Problem[] {
   checkMachine(request, complaints);
   if (!findMaterial(request.material)) {
     complaints.add('material-unknown', 'material', request.material);
+  }
+  if (request.ownMaterial) {
+    const own = { ...request.ownMaterial, like: request.material };
+    complaints.list.push(...checkOwnMaterial(own));
   }
   complaints.within(request.drillPoint, 'drillPoint', 'drill-point-out-of-range', 59.999, 180);
   complaints.within(request.tapWeb, 'tapWeb', 'web-out-of-range', 0, 500);

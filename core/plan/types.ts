@@ -5,6 +5,7 @@ import type { ChipCourse } from '../chips/direction';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
 import type { ThreadLimits } from '../limits/limits';
 import type { MaterialId } from '../material/material';
+import type { OwnMaterialInput } from '../material/own';
 import type { SourceId } from '../sources';
 import type { TapProcess, TapStyle } from '../tap/tap';
 import type { Hand, Thread } from '../thread/thread';
@@ -46,6 +47,10 @@ export interface HoleRequest {
   coating?: { thickness: [min: number, max: number] };
   /** A torque measured on this machine in the same thread and material, N·m. */
   measured?: { torque: number; style: TapStyle; chamfer: ChamferClass; worn?: boolean };
+  /** What earlier readings on this machine taught; see `learnedScale`. Rules over `measured`. */
+  learned?: { factor: number; band: number };
+  /** A material the shop entered itself; `material` is then the handbook's that lends the rest. */
+  ownMaterial?: Omit<OwnMaterialInput, 'like'>;
 }
 
 /** A statement that the words file turns into a sentence: its code, its numbers, where it comes from. */

@@ -6,6 +6,7 @@
  */
 
 import type { TapProcess, TapStyle } from './tap';
+import { webSpread } from './web';
 
 export interface StyleFacts {
   process: TapProcess;
@@ -42,14 +43,6 @@ export const TORQUE_BAND = 1.4;
  * `flutes`: of the straight-flute tap. Source: common practice.
  */
 export function typicalWeb(style: TapStyle, major: number, minor: number, flutes: number): number {
-  switch (style) {
-    case 'spiral-point':
-      return 0.525 * major;
-    case 'spiral-flute':
-      return 0.415 * major;
-    case 'form':
-      return 0.875 * minor;
-    default:
-      return (flutes <= 3 ? 0.425 : 0.485) * major;
-  }
+  const twisted = style === 'thread-mill' ? 'straight-flute' : style;
+  return webSpread(twisted, major, minor, flutes).likely;
 }
