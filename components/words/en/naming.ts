@@ -51,6 +51,14 @@ export const NAMING = {
   short: 'short',
 } as const;
 
+/** The core's rulings on a tap over a hole, with the sign that stands beside the word. */
+export const RULINGS = {
+  right: { word: 'Right', sign: 'good' },
+  works: { word: 'Works', sign: 'good' },
+  check: { word: 'Careful', sign: 'amber' },
+  wrong: { word: 'Wrong', sign: 'stop' },
+} as const;
+
 /** Can it be pressed into a thread? */
 export const FORMING = {
   yes: 'yes',
