@@ -1,133 +1,135 @@
-/** The page of a calculator: its form on the left, the answer on the right, an example until it is used. */
+/** The live part of a calculator's page: its form, and the answer in the place of the worked example. */
 
-import type { ComponentChildren, ComponentType } from 'preact';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
 import { Notice } from '../result/Notice';
-import type { Values } from '../state/address';
 import { Announcer } from '../state/Announcer';
-import type { Unit } from '../words';
-import type { Calculator, CalculatorWords } from './calculator';
+import type { CalculatorWords, ValuesOf } from './calculator';
 import { addressText, TEXT } from './messages';
 import type { CalculatorState } from './useCalculator';
 
-export interface ResultProps<Answer> {
-  answer: Answer;
-  unit: Unit;
-  lessons: readonly string[];
-}
-
 export interface FrameProps<Name extends string, Answer> {
-  calculator: Calculator<Name, Answer>;
   words: CalculatorWords<Name>;
   state: CalculatorState<Name, Answer>;
-  example: Values<Name | 'units'>;
-  /** The fields. */
-  children: ComponentChildren;
-  Result: ComponentType<ResultProps<Answer>>;
+  example: ValuesOf<Name>;
   /** Slugs of the lessons that exist. */
   lessons: readonly string[];
-  /** The answer for a screen reader, and its subject for the page's title. */
-  spoken: (answer: Answer, unit: Unit) => string;
-  subject: (answer: Answer) => string;
+  /** The fields. */
+  children: ComponentChildren;
 }
 
-function Example<Name extends string, Answer>(props: FrameProps<Name, Answer>) {
-  const { calculator, words, state, example, Result, lessons } = props;
-  const { answer } = calculator.attempt(example, 'mm');
-  if (answer === null) return null;
+/** Props of every calculator. */
+export interface CalculatorProps {
+  /** Slugs of the lessons that exist. */
+  lessons: readonly string[];
+}
+
+/** Id of the worked example, which the page holds as plain HTML: it goes at the first input. */
+export const EXAMPLE_ID = 'example';
+
+interface PartProps<Name extends string, Answer> {
+  words: CalculatorWords<Name>;
+  state: CalculatorState<Name, Answer>;
+}
+
+function LinkList<Name extends string>(props: {
+  heading: string;
+  items: readonly { field: Name; text: string }[];
+}) {
+  if (props.items.length === 0) return null;
   return (
-    <div class="example">
-      <div class="example-mark">
-        <p>
-          <strong>{TEXT.example}</strong> {words.example} {TEXT.exampleEnd}{' '}
-          <button
-            type="button"
-            class="link-button needs-script"
-            onClick={() => state.put({ ...example, units: 'mm' })}
-          >
-            {TEXT.takeExample}
-          </button>
-        </p>
-      </div>
-      <Result answer={answer} unit={state.unit} lessons={lessons} />
-    </div>
+    <>
+      <h2>{props.heading}</h2>
+      <ul>
+        {props.items.map(({ field, text }) => (
+          <li key={field}>
+            <FieldLink field={field}>{text}</FieldLink>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
 /** The old answer is gone; what is wanted for the next one stands in its place. */
-function Waiting<Name extends string, Answer>({ words, state }: FrameProps<Name, Answer>) {
+function Waiting<Name extends string, Answer>({ words, state }: PartProps<Name, Answer>) {
   const { attempt, shown } = state;
-  const needed = attempt.problems.filter(({ missing }) => missing).map(({ field }) => field);
-  const wrong = shown.filter(({ field }) => !needed.includes(field));
+  const needed = (attempt?.problems ?? []).filter(({ missing }) => missing);
+  const names = needed.map(({ field }) => field);
   return (
     <div class="waiting">
-      <p class="answer quiet">{TEXT.noAnswer}</p>
-      {needed.length > 0 && (
-        <>
-          <h2>{TEXT.waitingFor}</h2>
-          <ul>
-            {needed.map((field) => (
-              <li key={field}>
-                <FieldLink field={field}>
-                  {words.missing[field]?.need ?? words.labels[field]}
-                </FieldLink>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {wrong.length > 0 && (
-        <>
-          <h2>{TEXT.mend}</h2>
-          <ul>
-            {wrong.map(({ field, text }) => (
-              <li key={field}>
-                <FieldLink field={field}>{text}</FieldLink>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <p class="answer quiet">{attempt ? TEXT.noAnswer : TEXT.loading}</p>
+      <LinkList
+        heading={TEXT.waitingFor}
+        items={names.map((field) => ({
+          field,
+          text: words.missing[field]?.need ?? words.labels[field],
+        }))}
+      />
+      <LinkList heading={TEXT.mend} items={shown.filter(({ field }) => !names.includes(field))} />
     </div>
   );
 }
 
 function Answer<Name extends string, Answered>(props: FrameProps<Name, Answered>) {
-  const { state, words, Result, lessons } = props;
-  const { answer, refusal } = state.attempt;
-  if (!state.started) return <Example {...props} />;
-  if (refusal) {
-    const said = words.refusals?.[refusal.code];
+  const { state, words, lessons } = props;
+  const { engine, attempt, failed, unit } = state;
+  if (failed && !engine) {
     return (
-      <Notice level="stop" title={said?.title ?? refusal.code}>
+      <Notice level="stop" title={TEXT.notLoaded}>
+        <p>{TEXT.notLoadedText}</p>
+      </Notice>
+    );
+  }
+  if (attempt?.refusal) {
+    const said = words.refusals?.[attempt.refusal.code];
+    return (
+      <Notice level="stop" title={said?.title ?? attempt.refusal.code}>
         <p>{said?.text}</p>
       </Notice>
     );
   }
-  if (answer === null) return <Waiting {...props} />;
-  return <Result answer={answer} unit={state.unit} lessons={lessons} />;
+  if (!engine || !attempt || attempt.answer === null) {
+    return <Waiting words={words} state={state} />;
+  }
+  return <engine.Result answer={attempt.answer} unit={unit} lessons={lessons} />;
 }
 
 /** What was worked out, in the page's title: a bookmark and a printed sheet say which hole they are. */
-function usePageTitle<Name extends string, Answer>(props: FrameProps<Name, Answer>): void {
-  const { state, subject } = props;
+function usePageTitle<Name extends string, Answer>(state: CalculatorState<Name, Answer>): void {
   const site = useRef<string | null>(null);
   useEffect(() => {
     site.current ??= document.title;
-    const { answer } = state.attempt;
-    const error = state.refusals > 0 && state.shown.length > 0 ? TEXT.errorTitle : '';
-    const about = state.started && answer !== null ? `${subject(answer)} · ` : '';
+    const { engine, attempt, started, refusals, shown } = state;
+    const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
+    const answer = started ? (attempt?.answer ?? null) : null;
+    const about = engine && answer !== null ? `${engine.subject(answer)} · ` : '';
     document.title = error + about + site.current;
   });
 }
 
+function useExampleGone(gone: boolean): void {
+  useEffect(() => {
+    const example = document.getElementById(EXAMPLE_ID);
+    if (example) example.hidden = gone;
+  }, [gone]);
+}
+
+/** The answer for a screen reader; empty while there is none. */
+function spokenAnswer<Name extends string, Answer>(state: CalculatorState<Name, Answer>): string {
+  const { engine, attempt, started, unit } = state;
+  if (!engine || !started || !attempt || attempt.answer === null) return '';
+  return engine.spoken(attempt.answer, unit);
+}
+
 export function Frame<Name extends string, Answered>(props: FrameProps<Name, Answered>) {
-  const { words, state, spoken } = props;
+  const { words, state, example } = props;
+  const { notes, refusals, shown, started } = state;
   const box = useRef<HTMLElement>(null);
-  usePageTitle(props);
-  const { answer } = state.attempt;
+  usePageTitle(state);
+  useExampleGone(started);
 
   const send = (event: Event) => {
     event.preventDefault();
@@ -140,42 +142,47 @@ export function Frame<Name extends string, Answered>(props: FrameProps<Name, Ans
   };
 
   return (
-    <div class="planner">
+    <>
       <form
         class="planner-form"
         noValidate
         autocomplete="off"
         aria-label={words.form}
         onSubmit={send}
+        onFocusCapture={state.touch}
       >
-        {state.notes.length > 0 && (
+        {notes.length > 0 && (
           <Notice level="amber" title={TEXT.address}>
-            {state.notes.map((note) => (
+            {notes.map((note) => (
               <p key={note.name}>
                 {addressText(note, (words.labels as Record<string, string>)[note.name])}
               </p>
             ))}
           </Notice>
         )}
-        {state.refusals > 0 && state.shown.length > 0 && (
-          <ErrorSummary heading={TEXT.errors} problems={state.shown} attempt={state.refusals} />
+        {refusals > 0 && shown.length > 0 && (
+          <ErrorSummary heading={TEXT.errors} problems={shown} attempt={refusals} />
         )}
         {props.children}
         <p class="actions">
           <button type="submit" class="button">
             {words.submit}
           </button>
-          {state.started && (
-            <button type="button" class="link-button" onClick={state.clear}>
-              {TEXT.clear}
-            </button>
-          )}
+          <button
+            type="button"
+            class="link-button"
+            onClick={() => (started ? state.clear() : state.put(example))}
+          >
+            {started ? TEXT.clear : TEXT.takeExample}
+          </button>
         </p>
       </form>
-      <section class="planner-answer" aria-label={TEXT.answer} tabIndex={-1} ref={box}>
-        <Answer {...props} />
-      </section>
-      <Announcer text={state.started && answer !== null ? spoken(answer, state.unit) : ''} />
-    </div>
+      {started && (
+        <section class="planner-answer" aria-label={TEXT.answer} tabIndex={-1} ref={box}>
+          <Answer {...props} />
+        </section>
+      )}
+      <Announcer text={spokenAnswer(state)} />
+    </>
   );
 }

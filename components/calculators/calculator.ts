@@ -1,8 +1,23 @@
-/** What every calculator is made of. Pure: its state knows no page. */
+/**
+ * What every calculator is made of. Its form stands at once; what reckons and answers is an engine
+ * that loads at the first touch.
+ */
 
-import type { Note, Problem } from '../../core/outcome';
+import type { ComponentType } from 'preact';
+import type { Problem } from '../../core/outcome';
 import type { AddressField, Values } from '../state/address';
-import type { Unit } from '../words';
+import type { Unit } from '../words/format';
+
+/** How what is typed in a field is read: decides its reading back, and what a turn of the units does. */
+export type Kind = 'thread' | 'length' | 'torque';
+
+/** A calculator's inputs. */
+export interface Inputs<Name extends string> {
+  fields: readonly AddressField<Name | 'units'>[];
+  kinds: Partial<Record<Name, Kind>>;
+}
+
+export type ValuesOf<Name extends string> = Values<Name | 'units'>;
 
 /** Why a field keeps the form from an answer. */
 export interface FieldProblem<Name extends string> {
@@ -18,17 +33,30 @@ export interface FieldProblem<Name extends string> {
 export interface Attempt<Name extends string, Answer> {
   answer: Answer | null;
   problems: FieldProblem<Name>[];
-  notes: Note[];
   /** Input that makes sense but lies outside what the method can say: not the reader's mistake. */
   refusal?: Problem;
 }
 
-/** A calculator's inputs and how they become an answer; its words are in its `messages.ts`. */
-export interface Calculator<Name extends string, Answer> {
-  fields: readonly AddressField<Name | 'units'>[];
-  /** Inputs that are lengths: restated when the reader turns the page to the other unit. */
-  lengths: readonly Name[];
-  attempt: (values: Values<Name | 'units'>, unit: Unit) => Attempt<Name, Answer>;
+export interface ResultProps<Answer> {
+  answer: Answer;
+  unit: Unit;
+  /** Slugs of the lessons that exist. */
+  lessons: readonly string[];
+}
+
+/** What reckons and answers. */
+export interface Engine<Name extends string, Answer> {
+  attempt: (values: ValuesOf<Name>, unit: Unit) => Attempt<Name, Answer>;
+  Result: ComponentType<ResultProps<Answer>>;
+  /** The answer for a screen reader, and its subject for the page's title. */
+  spoken: (answer: Answer, unit: Unit) => string;
+  subject: (answer: Answer) => string;
+  /** What is wrong with a field and what to type instead. */
+  complaint: (field: Name, problem: Problem, unit: Unit) => string;
+  /** How a field was understood, read back under it. */
+  reading: (kind: Kind, text: string, unit: Unit) => string;
+  /** Which system's chamfer classes go with a thread as typed. */
+  system: (text: string) => 'metric' | 'inch';
 }
 
 /** The words a calculator brings to the frame that all of them share. */

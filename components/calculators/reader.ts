@@ -1,15 +1,12 @@
 /** Reads a calculator's fields, and collects why one of them cannot be read. Pure. */
 
-import { readThread } from '../../core/thread/read';
 import type { MaterialId } from '../../core/material/material';
-import type { Note, Problem } from '../../core/outcome';
-import type { Thread } from '../../core/thread/thread';
+import type { Problem } from '../../core/outcome';
 import { readLength } from '../fields/readLength';
 import { readPlain } from '../fields/readNumber';
 import { readTorque } from '../fields/readTorque';
-import type { Values } from '../state/address';
-import type { Unit } from '../words';
-import type { FieldProblem } from './calculator';
+import type { Unit } from '../words/format';
+import type { FieldProblem, ValuesOf } from './calculator';
 
 const DEGREES = ['°', 'deg', 'degrees'];
 const THREADS = ['p', 'thread', 'threads', 'pitch', 'pitches'];
@@ -19,10 +16,9 @@ const ABSURD = 1000;
 
 export class Reader<Name extends string> {
   readonly problems: FieldProblem<Name>[] = [];
-  readonly notes: Note[] = [];
 
   constructor(
-    readonly values: Values<Name | 'units'>,
+    readonly values: ValuesOf<Name>,
     readonly unit: Unit,
   ) {}
 
@@ -64,18 +60,17 @@ export class Reader<Name extends string> {
   }
 
   angle(name: Name, range: { min: number; max: number }): number | undefined {
-    return this.ranged(name, 'not-an-angle', 'angle-outside', DEGREES, range);
+    return this.ranged(name, ['not-an-angle', 'angle-outside'], DEGREES, range);
   }
 
   /** A count of threads; halves and quarters are fine. */
   threads(name: Name, range: { min: number; max: number }): number | undefined {
-    return this.ranged(name, 'not-a-count', 'count-outside', THREADS, range);
+    return this.ranged(name, ['not-a-count', 'count-outside'], THREADS, range);
   }
 
   private ranged(
     name: Name,
-    unreadable: string,
-    outside: string,
+    [unreadable, outside]: [string, string],
     units: readonly string[],
     { min, max }: { min: number; max: number },
   ): number | undefined {
@@ -91,19 +86,6 @@ export class Reader<Name extends string> {
 
   material(name: Name): MaterialId | undefined {
     return this.choice<MaterialId>(name);
-  }
-
-  /** The thread, read by the core; its notes are kept for the answer. */
-  thread(name: Name): Thread | undefined {
-    const text = this.text(name);
-    if (text === '') return this.complain(name, { code: 'missing' }, true);
-    const reading = readThread(text);
-    if (reading.ok) {
-      this.notes.push(...reading.notes);
-      return reading.value;
-    }
-    for (const problem of reading.problems) this.complain(name, problem);
-    return undefined;
   }
 
   /** Lays the core's problems at the fields they speak of. */

@@ -1,90 +1,124 @@
 /**
- * A calculator's form between keyboard, address and core: computes at every keystroke, complains
+ * A calculator's form between keyboard, address and engine: computes at every keystroke, complains
  * only when a field was left changed or the form was sent.
  */
 
 import { useMemo, useState } from 'preact/hooks';
 import { restateLength } from '../fields/readLength';
-import { initialValues, type AddressNote, type Values } from '../state/address';
+import { useEngine } from '../planner/useEngine';
+import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
-import type { Unit } from '../words';
-import type { Attempt, Calculator, CalculatorWords } from './calculator';
-import { fieldText } from './messages';
+import type { Unit } from '../words/format';
+import type { Attempt, CalculatorWords, Engine, Inputs, ValuesOf } from './calculator';
 
+/** What the fields need of the form. */
 export interface FormOf<Name extends string> {
-  values: Values<Name | 'units'>;
+  values: ValuesOf<Name>;
   unit: Unit;
   set: (name: Name, value: string) => void;
   settle: (name: Name) => void;
-  problem: (name: Name) => string | undefined;
   label: (name: Name) => string;
+  /** The complaint to show at a field, if it is time to complain. */
+  problem: (name: Name) => string | undefined;
+  /** How a field was understood. */
+  reading: (name: Name) => string;
+  /** Which system's chamfer classes go with the thread in a field. */
+  system: (name: Name) => 'metric' | 'inch';
 }
 
 export interface CalculatorState<Name extends string, Answer> {
+  /** What reckons; null until it has loaded. */
+  engine: Engine<Name, Answer> | null;
+  failed: boolean;
   notes: readonly AddressNote[];
   unit: Unit;
   started: boolean;
-  attempt: Attempt<Name, Answer>;
+  /** Null while nothing can be reckoned yet. */
+  attempt: Attempt<Name, Answer> | null;
   form: FormOf<Name>;
   /** Problems that are shown now, field by field. */
   shown: { field: Name; text: string }[];
   /** Counts the times the form was sent in vain. */
   refusals: number;
   submit: () => boolean;
-  put: (values: Values<Name | 'units'>) => void;
+  /** Fills the whole form at once with values written in mm. */
+  put: (values: ValuesOf<Name>) => void;
   clear: () => void;
+  /** The reader has come to the form: what reckons will be wanted. */
+  touch: () => void;
 }
 
-/** `calculator` and `words` must be constants of their module. */
+/** Everything typed as a bare length, said in its own unit once the page reads another. */
+function restated<Name extends string>(
+  { fields, kinds }: Inputs<Name>,
+  values: ValuesOf<Name>,
+  from: Unit,
+  to: Unit,
+): ValuesOf<Name> {
+  const text = (name: Name | 'units') =>
+    name !== 'units' && kinds[name] === 'length'
+      ? restateLength(values[name], from, to)
+      : values[name];
+  const all = Object.fromEntries(fields.map(({ name }) => [name, text(name)])) as ValuesOf<Name>;
+  return { ...all, units: to === 'in' ? 'in' : '' };
+}
+
+/** `inputs`, `words` and `load` must be constants of their module. */
 export function useCalculator<Name extends string, Answer>(
-  calculator: Calculator<Name, Answer>,
+  inputs: Inputs<Name>,
   words: CalculatorWords<Name>,
+  load: () => Promise<Engine<Name, Answer>>,
 ): CalculatorState<Name, Answer> {
-  type All = Name | 'units';
-  const { fields, lengths, attempt: workOut } = calculator;
+  const { fields, kinds } = inputs;
   const [complaining, setComplaining] = useState<ReadonlySet<string>>(new Set());
   const [editing, setEditing] = useState<Name | null>(null);
   const [refusals, setRefusals] = useState(0);
+  const [touched, setTouched] = useState(false);
   const unit = useUnit();
-  const changed = (values: Values<All>) =>
-    fields.filter(({ name, initial }) => name !== 'units' && values[name] !== initial);
-
-  const address = useAddress<All>(fields, (arrived) => {
-    openInUnit(arrived.units, changed(arrived).length > 0);
-    // What came filled in from the address is spoken of at once.
-    setComplaining(new Set(changed(arrived).map(({ name }) => name)));
-    setEditing(null);
-    setRefusals(0);
-  });
-  const { values } = address;
-  const started = changed(values).length > 0;
-
-  useUnitChosen((next) => {
-    if (!started) return;
-    const from = next === 'mm' ? 'in' : 'mm';
-    const restated = lengths.map((name) => [name, restateLength(values[name], from, next)]);
-    address.set({ ...Object.fromEntries(restated), units: next } as Partial<Values<All>>);
-    address.settle();
-  });
-
-  const attempt = useMemo(() => workOut(values, unit), [workOut, values, unit]);
-  const shown = attempt.problems
-    .filter(
-      ({ field, whole }) =>
-        complaining.has(field) && field !== editing && !(whole && editing !== null),
-    )
-    .map(({ field, problem }) => ({ field, text: fieldText(words, field, problem, unit) }));
-
-  const put = (next: Values<All>) => {
-    address.set(next);
-    address.settle();
-    setComplaining(new Set());
+  const changed = (values: ValuesOf<Name>) =>
+    fields.flatMap(({ name, initial }) =>
+      name !== 'units' && values[name] !== initial ? [name] : [],
+    );
+  const quiet = (fresh: ReadonlySet<string>) => {
+    setComplaining(fresh);
     setEditing(null);
     setRefusals(0);
   };
 
+  const address = useAddress<Name | 'units'>(fields, (arrived) => {
+    openInUnit(arrived.units, changed(arrived).length > 0);
+    // What came filled in from the address is spoken of at once.
+    quiet(new Set(changed(arrived)));
+  });
+  const { values } = address;
+  const started = changed(values).length > 0;
+  const { engine, failed } = useEngine(load, started || touched);
+
+  useUnitChosen((next) => {
+    if (!started) return;
+    address.set(restated(inputs, values, next === 'mm' ? 'in' : 'mm', next));
+    address.settle();
+  });
+
+  const attempt = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
+  // While a field is being typed in, nothing is said about it, nor about how it sits with others.
+  const shown = (attempt?.problems ?? [])
+    .filter(
+      ({ field, whole }) =>
+        complaining.has(field) && field !== editing && !(whole && editing !== null),
+    )
+    .map(({ field, problem }) => ({ field, text: engine?.complaint(field, problem, unit) ?? '' }));
+
+  const put = (next: ValuesOf<Name>) => {
+    address.set(restated(inputs, next, 'mm', unit));
+    address.settle();
+    quiet(new Set());
+  };
+
   return {
+    engine,
+    failed,
     notes: address.notes,
     unit,
     started,
@@ -97,25 +131,32 @@ export function useCalculator<Name extends string, Answer>(
       set: (name, value) => {
         setEditing(name);
         const units = unit === 'in' ? 'in' : '';
-        address.set({ [name]: value, units } as Partial<Values<All>>);
+        address.set({ [name]: value, units } as Partial<ValuesOf<Name>>);
       },
       settle: (name) => {
         setEditing(null);
         setComplaining((before) => new Set(before).add(name));
         address.settle();
       },
-      problem: (name) => shown.find(({ field }) => field === name)?.text,
       label: (name) => words.labels[name],
+      problem: (name) => shown.find(({ field }) => field === name)?.text,
+      reading: (name) => {
+        const kind = kinds[name];
+        return (kind && engine?.reading(kind, values[name], unit)) ?? '';
+      },
+      system: (name) => engine?.system(values[name]) ?? 'metric',
     },
     submit: () => {
       setEditing(null);
       setComplaining(new Set(fields.map(({ name }) => name)));
       address.settle();
-      const refused = attempt.problems.length > 0;
+      setTouched(true);
+      const refused = attempt !== null && attempt.problems.length > 0;
       if (refused) setRefusals((count) => count + 1);
-      return !refused;
+      return attempt !== null && !refused;
     },
     put,
     clear: () => put(initialValues(fields)),
+    touch: () => setTouched(true),
   };
 }

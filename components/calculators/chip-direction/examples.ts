@@ -1,12 +1,11 @@
 /** A tap from the drawer, held over a pump cover: invented, like everything shown as an example. */
 
 import { initialValues } from '../../state/address';
-import { CALCULATOR } from './state';
+import { INPUTS } from './inputs';
 
 export const EXAMPLE = {
-  ...initialValues(CALCULATOR.fields),
+  ...initialValues(INPUTS.fields),
   see: 'gash',
-  hand: 'right',
   hole: 'blind',
   material: 'stainless-austenitic',
 };

@@ -1,0 +1,233 @@
+/** The blind hole drawn, its numbers, and the same question for every chamfer. */
+
+import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
+import { DepthChart } from '../../chart/DepthChart';
+import type { DepthChartModel } from '../../chart/depthChart';
+import type { HoleFacts } from '../../drawing/holeFacts';
+import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { NumberList, type NumberRow } from '../../result/NumberList';
+import { Sign } from '../../result/Sign';
+import { CHAMFERS as CLASS_WORDS } from '../../words/en/names';
+import { decimals, drillName, length, limitNumber, type Unit } from '../../words/format';
+import { fill } from '../../words/template';
+import { calculatorHref, plannerHref } from '../addresses';
+import type { ResultProps } from '../calculator';
+import { Asked, Ground, Why } from '../Ground';
+import { Section } from '../Section';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  CHART,
+  className,
+  FIT_WORDS,
+  rowOf,
+  TEXT,
+} from './sentences';
+import type { DepthAnswer } from './state';
+
+/** The hole with the tap that was chosen, or with the longest chamfer that it has room for. */
+function factsOf({ study, chamfer, pointAngle }: DepthAnswer, unit: Unit): HoleFacts {
+  const { thread, promised, middle, hole, drill } = study;
+  const threads = chamfer?.threads ?? { min: promised.threads, max: promised.threads };
+  return {
+    designation: thread.designation,
+    hand: thread.hand,
+    through: false,
+    major: thread.diameter,
+    hole,
+    pitch: thread.pitch,
+    drill: drill ? drillName(drill) : `${limitNumber(hole, unit)} ${unit}`,
+    fullThread: promised.fullThread,
+    asked: promised.fullThread,
+    short: 0,
+    tap: {
+      style: 'spiral-flute',
+      body: promised.fullThread,
+      nose: promised.nose,
+      tip: promised.tip,
+      chamfer: promised.nose - promised.fullThread,
+      threads,
+      middleTip: middle.tip,
+    },
+    shoulder: promised.shoulder,
+    point: pointAngle === 180 ? promised.shoulder : promised.point,
+    limit: null,
+    clearBelow: null,
+    strikes: 0,
+  };
+}
+
+function rowsOf({ find, study, pointAngle }: DepthAnswer, unit: Unit): NumberRow[] {
+  const { promised, middle, result, drill } = study;
+  const between = (mm: number) => `${TEXT.middle}${length(mm, unit)}`;
+  const best =
+    result.asked === 'chamfer' ? [] : [`${TEXT.shortest}${length(result.depth.best, unit)}`];
+  const cone = `point at ${length(promised.point, unit)}, ${pointAngle}°${drill ? `, drill ${drillName(drill)}` : ''}`;
+  return [
+    ...(result.asked === 'chamfer'
+      ? [{ name: TEXT.chamfer, value: `${decimals(result.threads, 2)} threads` }]
+      : []),
+    {
+      name: TEXT.shoulder,
+      value: length(promised.shoulder, unit),
+      beside: [...(find === 'hole' ? [between(middle.shoulder), ...best] : []), cone],
+    },
+    {
+      name: TEXT.full,
+      value: length(promised.fullThread, unit),
+      ...(find === 'full' ? { beside: [between(middle.fullThread), ...best] } : {}),
+    },
+    {
+      name: TEXT.tap,
+      value: length(promised.tip, unit),
+      ...(find === 'hole' ? { beside: [between(middle.tip)] } : {}),
+    },
+    { name: TEXT.room, value: `${decimals(promised.roomInPitches, 2)} pitches` },
+  ];
+}
+
+function Classes({ answer, unit }: { answer: DepthAnswer; unit: Unit }) {
+  const { study, find, chamfer } = answer;
+  return (
+    <section aria-labelledby="classes-heading">
+      <h2 id="classes-heading">{TEXT.classes}</h2>
+      <table class="rule">
+        <thead>
+          <tr>
+            <th scope="col">{TEXT.class}</th>
+            <th scope="col" class="number">
+              {find === 'full' ? TEXT.gives : TEXT.needs}
+            </th>
+            <th scope="col" class="number">
+              {TEXT.middleOf}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {study.classes.map(({ chamfer: each, promised, middle }) => (
+            <tr key={each.class} class={each.class === chamfer?.choice ? 'chosen' : undefined}>
+              <th scope="row">{className(each.class, each.threads)}</th>
+              <td class="number">{length(rowOf(promised, find), unit)}</td>
+              <td class="number">{length(rowOf(middle, find), unit)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Fits({ answer }: { answer: DepthAnswer }) {
+  return (
+    <section aria-labelledby="fits-heading">
+      <h2 id="fits-heading">{TEXT.fits}</h2>
+      <table class="taps">
+        <thead>
+          <tr>
+            <th scope="col">{TEXT.class}</th>
+            <th scope="col">{TEXT.verdict}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.study.fits.map(({ chamfer, fits }) => (
+            <tr key={chamfer.class}>
+              <th scope="row">{className(chamfer.class, chamfer.threads)}</th>
+              <td>
+                <span class="verdict">
+                  <Sign level={FIT_WORDS[fits].sign} />
+                  {FIT_WORDS[fits].word}
+                </span>{' '}
+                {FIT_WORDS[fits].text}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function modelOf(answer: DepthAnswer, unit: Unit): DepthChartModel {
+  const { study, chamfer } = answer;
+  const { promised, thread, clearance } = study;
+  const chosen = CHAMFER_CLASSES.findIndex((name) => name === chamfer?.choice);
+  const values = {
+    thread: thread.designation,
+    clearance,
+    sentence: spoken(answerParts(answer, unit)),
+  };
+  return {
+    title: CHART.title,
+    subtitle: fill(CHART.subtitle, values, unit),
+    description: fill(CHART.description, values, unit),
+    unit,
+    bands: study.bands.map((band) => ({
+      threads: band.chamfer.threads,
+      name: CLASS_WORDS[band.chamfer.class],
+      data: band.points.map(({ shoulder, sure, atBest }) => ({
+        x: shoulder,
+        low: sure,
+        high: atBest,
+      })),
+    })),
+    ...(chosen < 0 ? {} : { chosen }),
+    here: { shoulder: promised.shoulder, fullThread: promised.fullThread },
+  };
+}
+
+function onward({ study }: DepthAnswer, unit: Unit) {
+  const { thread, promised } = study;
+  const typed = (mm: number) => length(mm, unit);
+  return [
+    {
+      href: plannerHref({
+        thread: thread.designation,
+        hole: 'blind',
+        depth: typed(promised.fullThread),
+        limit: typed(promised.shoulder),
+      }),
+      label: TEXT.plan,
+    },
+    {
+      href: calculatorHref('chip-room', {
+        thread: thread.designation,
+        full: typed(promised.fullThread),
+        hole: typed(promised.shoulder),
+      }),
+      label: TEXT.chips,
+    },
+  ];
+}
+
+export function Result({ answer, unit, lessons }: ResultProps<DepthAnswer>) {
+  return (
+    <>
+      <AnswerLine parts={answerParts(answer, unit)} />
+      <p class="because">
+        {becauseText(answer, unit)} <Why lesson="blind-holes" lessons={lessons} />
+      </p>
+      <Asked parts={askedParts(answer, unit)} />
+      <div class="work">
+        <Section
+          facts={factsOf(answer, unit)}
+          unit={unit}
+          drilled={answer.study.drill !== null}
+          caption={answer.find === 'chamfer' ? TEXT.justFits : undefined}
+        />
+        <NumberList rows={rowsOf(answer, unit)} />
+      </div>
+      {answer.find === 'chamfer' ? (
+        <Fits answer={answer} />
+      ) : (
+        <Classes answer={answer} unit={unit} />
+      )}
+      <DepthChart
+        model={modelOf(answer, unit)}
+        source={{ text: TEXT.chartSource, href: '/sources/#derived' }}
+      />
+      <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
+    </>
+  );
+}

@@ -1,0 +1,20 @@
+/** What reckons and answers where chips go: loads at the first touch of the form. */
+
+import { spoken } from '../../result/AnswerLine';
+import type { Engine } from '../calculator';
+import { complaints } from '../problems';
+import { Result } from './Answer';
+import type { Name } from './inputs';
+import { WORDS } from './messages';
+import { answerParts, tapNamed } from './sentences';
+import { attempt, type ChipAnswer } from './state';
+
+export const engine: Engine<Name, ChipAnswer> = {
+  attempt,
+  Result,
+  spoken: (answer) => spoken(answerParts(answer)),
+  subject: tapNamed,
+  complaint: complaints(WORDS),
+  reading: () => '',
+  system: () => 'metric',
+};
