@@ -3,5 +3,6 @@ import { cpus, loadavg } from 'node:os';
 
 console.log(`${cpus()[0]?.model.trim()}, ${cpus().length} cores, load ${loadavg()[0]?.toFixed(1)}`);
 await import('./plans.ts');
+await import('./doubt.ts');
 await import('./build.ts');
 await import('./pages.ts');
