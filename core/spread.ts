@@ -42,7 +42,7 @@ function drawn({ low, likely, high }: Spread, chance: number): number {
 }
 
 /** The value below which a share of a sorted row lies, by linear interpolation. Any unit. Source: derived. */
-export function quantile(sorted: readonly number[], share: number): number {
+export function quantile(sorted: ArrayLike<number>, share: number): number {
   const place = share * (sorted.length - 1);
   const below = Math.floor(place);
   const low = sorted[below] ?? Number.NaN;
@@ -61,20 +61,15 @@ export function propagate<Input extends string, Answer extends string>(
 ): Record<Answer, Spread90> {
   const draw = seeded(seed);
   const names = Object.keys(inputs) as Input[];
-  const rows = new Map<Answer, number[]>();
   const values = {} as Record<Input, number>;
-  for (let sample = 0; sample < samples; sample += 1) {
+  const sample = () => {
     for (const name of names) values[name] = drawn(inputs[name], draw());
-    const answers = answersOf(values);
-    for (const key of Object.keys(answers) as Answer[]) {
-      const row = rows.get(key) ?? [];
-      row.push(answers[key]);
-      rows.set(key, row);
-    }
-  }
+    return answersOf(values);
+  };
+  const drawnAnswers = Array.from({ length: samples }, sample);
   const result = {} as Record<Answer, Spread90>;
-  for (const [key, row] of rows) {
-    row.sort((a, b) => a - b);
+  for (const key of Object.keys(drawnAnswers[0] ?? {}) as Answer[]) {
+    const row = Float64Array.from(drawnAnswers, (answers) => answers[key]).sort();
     result[key] = {
       low: quantile(row, 0.05),
       middle: quantile(row, 0.5),
