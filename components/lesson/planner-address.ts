@@ -4,12 +4,19 @@ import type { HoleRequest } from '../../core/plan/types';
 import { FIELDS, type InputName } from '../planner/inputs';
 import { initialValues, writeAddress } from '../state/address';
 import { decimals } from '../words';
-import { mmToInch } from '../../core/units';
+import { inchToMm, mmToInch } from '../../core/units';
 import type { Unit } from '../words';
 
-/** Lengths are written as bare numbers in `unit`, which the address also carries. */
+/** A length as somebody would type it in `unit`; in mm after all where inches would not be exact. */
+function typedLength(mm: number, unit: Unit): string {
+  if (unit === 'mm') return decimals(mm, 3);
+  const inches = decimals(mmToInch(mm), 4);
+  return Math.abs(inchToMm(Number(inches)) - mm) < 1e-6 ? inches : `${decimals(mm, 3)} mm`;
+}
+
+/** Lengths are written for `unit`, which the address also carries. */
 export function plannerAddress(request: HoleRequest, unit: Unit = 'mm'): string {
-  const typed = (mm: number) => (unit === 'mm' ? decimals(mm, 3) : decimals(mmToInch(mm), 4));
+  const typed = (mm: number) => typedLength(mm, unit);
   const values = initialValues<InputName>(FIELDS);
   const { hole, fullThread, spindle } = request;
   values.thread = request.thread;
