@@ -7,7 +7,6 @@ import { LABELS } from '../planner/messages';
 import { CARD_NAMES, type Inputs } from '../planner/inputs';
 import { AnswerLine } from '../result/AnswerLine';
 import { Sign } from '../result/Sign';
-import { whole } from '../result/whole';
 import {
   answerSentence,
   assumptionText,
@@ -69,8 +68,8 @@ function CardTable({ rows }: { rows: readonly CardRow[] }) {
           <tr key={name} class={value.length > LONG ? 'wordy' : undefined}>
             <th scope="row">{name}</th>
             <td>
-              <strong>{whole(value)}</strong>
-              {beside && <small>{whole(beside)}</small>}
+              <strong>{value}</strong>
+              {beside && <small>{beside}</small>}
             </td>
           </tr>
         ))}

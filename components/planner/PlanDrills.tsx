@@ -15,6 +15,7 @@ const VERDICTS = {
 } as const;
 
 interface DrillTableProps {
+  caption: string;
   drills: readonly DrillChoice[];
   plan: HolePlan;
   unit: Unit;
@@ -46,11 +47,12 @@ export function nearDrills(drills: readonly DrillChoice[]): readonly DrillChoice
   return first < 0 ? drills : drills.slice(Math.max(0, first - 1), last + 2);
 }
 
-function DrillTable({ drills, plan, unit }: DrillTableProps) {
+function DrillTable({ drills, plan, unit, caption }: DrillTableProps) {
   return (
-    <div class="scroll">
+    // A frame that scrolls must be reachable by keyboard.
+    <div class="scroll" tabIndex={0} role="region" aria-label={caption}>
       <table class="drills">
-        <caption class="unseen">{TEXT.drills}</caption>
+        <caption class="unseen">{caption}</caption>
         <thead>
           <tr>
             <th scope="col">Drill</th>
@@ -89,10 +91,10 @@ export function PlanDrills({ plan, unit }: { plan: HolePlan; unit: Unit }) {
     <section aria-labelledby="drills-heading">
       <h2 id="drills-heading">{TEXT.drills}</h2>
       {limits && <p class="quiet">Minor diameter: {limits}.</p>}
-      <DrillTable drills={near} plan={plan} unit={unit} />
+      <DrillTable caption={TEXT.nearDrills} drills={near} plan={plan} unit={unit} />
       {near.length < plan.drills.length && (
         <Fold summary={`${TEXT.allDrills} (${plan.drills.length})`}>
-          <DrillTable drills={plan.drills} plan={plan} unit={unit} />
+          <DrillTable caption={TEXT.allDrills} drills={plan.drills} plan={plan} unit={unit} />
         </Fold>
       )}
     </section>

@@ -90,6 +90,7 @@ export const TEXT = {
   numbers: 'The numbers',
   taps: 'Other taps, and why not',
   allTaps: 'Every tap judged',
+  nearDrills: 'The drills that serve, and their neighbours',
   allDrills: 'Every near drill',
   drills: 'Drills judged',
   remedies: 'What would make it work, cheapest first',

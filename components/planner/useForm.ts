@@ -3,7 +3,7 @@
  * only when a field was left changed or the form was sent.
  */
 
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { restateLength } from '../fields/readLength';
 import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
@@ -52,6 +52,7 @@ export interface PlannerState<E extends Engine = Engine> {
   shown: { field: InputName; text: string }[];
   /** Counts the times the form was sent in vain. */
   refusals: number;
+  /** The form was sent. True when there is an answer to look at. */
   submit: () => boolean;
   /** Fills the whole form at once with values written in mm. */
   put: (values: Inputs) => void;
@@ -66,6 +67,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   const [editing, setEditing] = useState<InputName | null>(null);
   const [refusals, setRefusals] = useState(0);
   const [touched, setTouched] = useState(false);
+  const [sent, setSent] = useState(false);
   const unit = useUnit();
 
   const {
@@ -89,6 +91,13 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   });
 
   const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
+  // Sent before there was anything to judge it with: it is judged when there is.
+  useEffect(() => {
+    if (!sent || !result) return;
+    setSent(false);
+    if (result.problems.length > 0) setRefusals((count) => count + 1);
+  }, [sent, result]);
+
   // While a field is being typed in, nothing is said about it, nor about how it sits with others.
   const shown = (result?.problems ?? [])
     .filter(
@@ -138,9 +147,8 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       setComplaining(ALL);
       rest();
       setTouched(true);
-      const refused = result !== null && result.problems.length > 0;
-      if (refused) setRefusals((count) => count + 1);
-      return result !== null && !refused;
+      setSent(true);
+      return result !== null && result.problems.length === 0;
     },
     put,
     clear: () => put(initialValues(FIELDS)),

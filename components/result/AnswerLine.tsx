@@ -2,7 +2,6 @@
 
 import type { Part } from '../words';
 import { Sign } from './Sign';
-import { whole } from './whole';
 
 export interface AnswerLineProps {
   parts: readonly Part[];
@@ -15,7 +14,15 @@ export function AnswerLine({ parts, stop = false }: AnswerLineProps) {
     <p class={stop ? 'answer stop' : 'answer'}>
       {stop && <Sign level="stop" />}
       <span>
-        {parts.map(({ text, strong }) => (strong ? <em key={text}>{whole(text)}</em> : text))}
+        {parts.map(({ text, strong }) =>
+          strong ? (
+            <em key={text} class={/\d/.test(text) ? 'unbroken' : undefined}>
+              {text}
+            </em>
+          ) : (
+            text
+          ),
+        )}
       </span>
     </p>
   );

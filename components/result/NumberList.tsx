@@ -1,7 +1,6 @@
 /** The numbers as a list of name and value, with what belongs to each under it. */
 
 import type { ComponentChildren } from 'preact';
-import { whole } from './whole';
 
 export interface NumberRow {
   name: string;
@@ -17,11 +16,11 @@ export function NumberList({ rows }: { rows: readonly NumberRow[] }) {
       {rows.map(({ name, value, beside = [], picture }) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd>{whole(value)}</dd>
+          <dd>{value}</dd>
           {picture && <dd class="picture">{picture}</dd>}
           {beside.map((text) => (
             <dd class="beside" key={text}>
-              {whole(text)}
+              {text}
             </dd>
           ))}
         </div>
