@@ -4,6 +4,8 @@ import { findBrowser, FLAGS } from './browser.mjs';
 // Worker processes read this file again: the first reading leaves its find where they see it.
 process.env['CHROME_PATH'] = process.env['TESTS_BROWSER'] ?? (await findBrowser()).path;
 process.env['TESTS_BROWSER'] = process.env['CHROME_PATH'];
+// Worker processes are told to colour; asked not to as well, each would warn about it.
+if (process.env['NO_COLOR']) delete process.env['NO_COLOR'];
 
 const port = Number(process.env['TESTS_PORT'] ?? 4410);
 

@@ -44,14 +44,17 @@ function vitestCounts(name: string): () => Counts {
     const found = report<{
       numPassedTests: number;
       numFailedTests: number;
-      numFailedTestSuites: number;
       numPendingTests: number;
       numTodoTests: number;
+      testResults: { status: string; assertionResults: unknown[] }[];
     }>(name);
+    // A file that could not be loaded has no tests to count: it is one failure itself.
+    const unloaded = found.testResults.filter(
+      ({ status, assertionResults }) => status === 'failed' && assertionResults.length === 0,
+    );
     return {
       passed: found.numPassedTests,
-      // A file that could not even be loaded has no tests to count.
-      failed: found.numFailedTests || found.numFailedTestSuites,
+      failed: found.numFailedTests + unloaded.length,
       skipped: found.numPendingTests + found.numTodoTests,
     };
   };
@@ -111,6 +114,9 @@ const REST: Step[] = [
   },
 ];
 
+/** Plain text in logs. The two ways to ask for it get in each other's way, so only one is set. */
+const PLAIN = { NO_COLOR: '1', FORCE_COLOR: undefined };
+
 /** Runs one command; its output is kept and shown only if it fails. */
 function run([program = '', ...args]: string[]): Promise<{ ok: boolean; text: string }> {
   const windows = process.platform === 'win32';
@@ -120,7 +126,7 @@ function run([program = '', ...args]: string[]): Promise<{ ok: boolean; text: st
       cwd: ROOT,
       stdio: ['ignore', 'pipe', 'pipe'],
       shell: windows,
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', FORCE_COLOR: '0' },
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...PLAIN },
     });
     let text = '';
     child.stdout.on('data', (part: Buffer) => (text += part.toString()));
