@@ -137,6 +137,17 @@ describe('outside the tables', () => {
     expect(outcome.ok && outcome.notes.map(({ code }) => code)).toEqual(['not-tabulated']);
   });
 
+  test.each([
+    ['4H', 90],
+    ['5H', 112],
+    ['6H', 140],
+    ['7H', 180],
+    ['8H', 224],
+  ])('M12x0.75-%s: %d micrometres on the pitch diameter', (grade, tolerance) => {
+    // Td2(6) is 90 x 0.75^0.4 x (11.2 x 22.4)^0.05 = 105.7; times 0.85, 1.06, 1.32, 1.7, 2.12
+    expect(microns(`M12x0.75-${grade}`).pitch).toBe(tolerance);
+  });
+
   test('a pair no list has, whose tolerances the tables do have, is tabulated', () => {
     expect(limitsOf('M8x1.5-6H').basis).toBe('tabulated');
   });
@@ -163,6 +174,7 @@ describe('length of engagement (from memory)', () => {
     const normal = normalEngagement(read('M8'))!;
     expect(Math.round(normal.min)).toBe(4);
     expect(Math.round(normal.max)).toBe(12);
+    expect(normal.max).toBeCloseTo(6.7 * 1.25 * 5.6 ** 0.2, 9);
     expect(engagementGroup(read('M8'), 3)).toEqual({ group: 'S', usualClass: '5H' });
     expect(engagementGroup(read('M8'), 8)).toEqual({ group: 'N', usualClass: '6H' });
     expect(engagementGroup(read('M8'), 16)).toEqual({ group: 'L', usualClass: '7H' });

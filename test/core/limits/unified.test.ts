@@ -116,6 +116,17 @@ describe('insert holes', () => {
   });
 });
 
+describe('the printed cell', () => {
+  test('is told, where it stands', () => {
+    const notes = (name: string) => {
+      const outcome = threadLimits(read(name));
+      return outcome.ok ? outcome.notes.map(({ code }) => code) : [];
+    };
+    expect(notes('#6-32 UNC-3B')).toEqual(['printed-cell']);
+    expect(notes('#6-32 UNC-2B')).toEqual([]);
+  });
+});
+
 describe('specials', () => {
   test('1/4-19 UNS-2B is computed, and said so', () => {
     const outcome = threadLimits(read('1/4-19'));

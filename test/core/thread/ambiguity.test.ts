@@ -26,6 +26,7 @@ describe('else it is inches where that pair is listed', () => {
     expect(read('5-16').designation).toBe('5-16 UN-2B');
     expect(noteCodes('5-16')).toContain('did-you-mean-fraction');
     expect(noteCodes('3-8')).toContain('did-you-mean-fraction');
+    expect(noteCodes('5-4')).not.toContain('did-you-mean-fraction');
     expect(noteCodes('1-8')).not.toContain('did-you-mean-fraction');
     expect(noteCodes('5/16-18')).not.toContain('did-you-mean-fraction');
   });

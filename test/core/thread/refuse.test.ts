@@ -80,6 +80,8 @@ describe('each mistake has its own reason', () => {
     ['M30x10', 'pitch-too-large', { size: 'M30', pitch: '10' }],
     ['1/4-8', 'pitch-too-large', { size: '1/4', tpi: '8' }],
     ['M8x0', 'pitch-too-fine', { size: 'M8', pitch: '0' }],
+    ['M8x0.04', 'pitch-too-fine', { size: 'M8', pitch: '0.04' }],
+    ['10-1.5 UNC', 'pitch-too-large', { size: '#10', tpi: '1.5' }],
     ['1/4-300', 'pitch-too-fine', { size: '1/4', tpi: '300' }],
     ['7-40', 'no-such-number-size', { number: '7' }],
     ['9-24', 'no-such-number-size', { number: '9' }],
@@ -97,6 +99,7 @@ describe('each mistake has its own reason', () => {
     ['1/2-10 ACME', 'not-covered', { family: 'acme' }],
     ['1/4 BSW', 'not-covered', { family: 'whitworth' }],
     ['1/4 B.S.F.', 'not-covered', { family: 'whitworth' }],
+    ['BA 2', 'not-covered', { family: 'ba' }],
     ['2BA', 'not-covered', { family: 'ba' }],
     ['0 BA', 'not-covered', { family: 'ba' }],
     ['M16xPh3P1.5', 'not-covered', { family: 'multi-start' }],
@@ -139,5 +142,6 @@ describe('each mistake has its own reason', () => {
   test('what was typed is echoed as it was typed', () => {
     expect(problem(' M8-6g ').data?.['typed']).toBe(' M8-6g ');
     expect(problem('½').data?.['typed']).toBe('½');
+    expect(problem('M8 '.repeat(100)).data?.['typed']).toHaveLength(120);
   });
 });
