@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { formula, maths, RENAMED_CLASSES, STYLE_CLASSES } from '../../site/markdown/maths';
 
-async function page(markdown: string): Promise<string> {
-  const { html } = await markdownToHtml(markdown, {
+function page(markdown: string): string {
+  const { html } = markdownToHtml(markdown, {
     features: { math: true },
     hastPlugins: [maths],
   });
@@ -12,8 +12,8 @@ async function page(markdown: string): Promise<string> {
 }
 
 describe('formulas in a page', () => {
-  test('become MathML where they stand, without a style the policy would block', async () => {
-    const html = await page(
+  test('become MathML where they stand, without a style the policy would block', () => {
+    const html = page(
       'So $H = L + cP$ it is.\n\n$$\n\\begin{aligned} a &= \\boxed{2} \\end{aligned}\n$$\n',
     );
     expect(html).toContain('<p>So <math><mrow><mi>H</mi>');
@@ -22,8 +22,8 @@ describe('formulas in a page', () => {
     expect(html).not.toMatch(/\sstyle=|class="[^"]*tml-|<code|<pre/);
   });
 
-  test('code that is no formula is left alone', async () => {
-    expect(await page('Type `M8x1.25`.')).toContain('<code>M8x1.25</code>');
+  test('code that is no formula is left alone', () => {
+    expect(page('Type `M8x1.25`.')).toContain('<code>M8x1.25</code>');
   });
 
   test('one that cannot be read, or needs an unknown style, stops the build and says which', () => {

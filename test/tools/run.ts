@@ -87,7 +87,7 @@ const QUICK: Step[] = [
   {
     name: 'types',
     commands: [
-      ['astro', 'check', '--minimumSeverity', 'hint'],
+      ['astro', 'check', '--minimumFailingSeverity', 'warning'],
       ['tsc', '--noEmit', '-p', '.'],
     ],
   },
