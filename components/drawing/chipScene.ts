@@ -75,7 +75,7 @@ export function course({ model, flute, face, way }: Scene): Point[] {
     return [start, ...rising, [last[0] + way * 16, Math.min(last[1], 40) - 12]];
   }
   if (model.course === 'ahead') {
-    const falling = flute.filter(([, y]) => y > start[1] + 6).toReversed();
+    const falling = flute.filter(([, y]) => y > start[1] + 6).reverse();
     const end = model.hole === 'through' ? 292 : 262;
     return [
       start,

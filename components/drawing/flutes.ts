@@ -54,7 +54,7 @@ export function fluteRings(winding: Winding): Point[][] {
     let left: Point[] = [];
     let right: Point[] = [];
     const close = () => {
-      if (left.length > 1) rings.push([...left, ...right.toReversed()]);
+      if (left.length > 1) rings.push([...left, ...[...right].reverse()]);
       [left, right] = [[], []];
     };
     levels.forEach(({ y, turn }, i) => {

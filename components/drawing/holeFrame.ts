@@ -42,7 +42,7 @@ function features(facts: HoleFacts, obstacle: boolean): number[] {
   if (tap) depths.push(tap.body, tap.nose, tap.tip);
   if (facts.limit) depths.push(facts.limit.depth);
   if (obstacle) depths.push(facts.shoulder + (facts.clearBelow ?? 0));
-  return [...new Set(depths)].toSorted((a, b) => a - b);
+  return [...new Set(depths)].sort((a, b) => a - b);
 }
 
 interface Cut {
@@ -55,7 +55,7 @@ function cuts(depths: readonly number[], excess: number, scale: number, keep: nu
   const stretches = depths
     .slice(1)
     .map((to, i) => ({ from: depths[i]!, length: to - depths[i]! }))
-    .toSorted((a, b) => b.length - a.length);
+    .sort((a, b) => b.length - a.length);
   const found: Cut[] = [];
   let left = excess;
   for (const { from, length } of stretches) {
@@ -66,7 +66,7 @@ function cuts(depths: readonly number[], excess: number, scale: number, keep: nu
     found.push({ from: from + (length - saved) / 2, length: saved });
     left -= saved - GAP / scale;
   }
-  return found.toSorted((a, b) => a.from - b.from);
+  return [...found].sort((a, b) => a.from - b.from);
 }
 
 /** Fits the hole to the sheet, leaving out plain stretches where it would be too thin to see. */

@@ -77,7 +77,7 @@ function leftOut(frame: Frame): Mark[] {
     const upper = freehand([l, gap.top + 2], [r, gap.top + 2], 2.2);
     const lower = freehand([l, gap.bottom - 2], [r, gap.bottom - 2], 2.2);
     return group('dw-gap', [
-      path('dw-gap-paper', polyline([...upper, ...lower.toReversed()], true)),
+      path('dw-gap-paper', polyline([...upper, ...[...lower].reverse()], true)),
       path('dw-thin', polyline(upper), polyline(lower)),
     ]);
   });

@@ -132,7 +132,7 @@ export function tapBody(shape: TapShape): Mark {
   const left = teeth(shape, -1);
   const right = teeth(shape, 1);
   const broken = freehand(left.at(-1)!, right.at(-1)!, 1.4);
-  const outline = [...left, ...broken, ...right.toReversed()];
+  const outline = [...left, ...broken, ...[...right].reverse()];
   return group('dw-tool', [
     path('dw-tool-body', polyline(outline, true)),
     path('dw-tool-flute', ...fluteRings(winding).map((ring) => polyline(ring, true))),
