@@ -7,10 +7,17 @@ export interface FoldProps {
   summary: string;
   /** Opens it when it turns true. Only the reader closes it: never under their fingers. */
   open?: boolean;
+  /**
+   * Draws the inside only once it is opened, so that long tables cost nothing at each keystroke.
+   * Plain HTML from the server always holds it all. Not for parts of an island that is hydrated.
+   */
+  late?: boolean;
   children: ComponentChildren;
 }
 
-export function Fold({ summary, open = false, children }: FoldProps) {
+const ON_SERVER = typeof document === 'undefined';
+
+export function Fold({ summary, open = false, late = false, children }: FoldProps) {
   const [shown, setShown] = useState(open);
   useEffect(() => {
     if (open) setShown(true);
@@ -18,7 +25,7 @@ export function Fold({ summary, open = false, children }: FoldProps) {
   return (
     <details class="fold" open={shown} onToggle={(event) => setShown(event.currentTarget.open)}>
       <summary>{summary}</summary>
-      <div>{children}</div>
+      <div>{(shown || ON_SERVER || !late) && children}</div>
     </details>
   );
 }

@@ -10,6 +10,7 @@ import {
   becauseSentence,
   bestTap,
   cautionText,
+  materialName,
   NOT_A_RATING,
   noteText,
   remedyText,
@@ -33,7 +34,7 @@ export interface PlanResultProps {
   card: string;
 }
 
-const WHY_BLIND = 'planning-a-blind-hole';
+const WHY_BLIND = 'blind-holes';
 
 function Because({ plan, request, unit, lessons }: PlanResultProps) {
   const because = becauseSentence(plan, request, unit);
@@ -116,6 +117,9 @@ export function PlanResult(props: PlanResultProps) {
   const best = bestTap(plan);
   return (
     <>
+      <p class="print-only">
+        {plan.thread.designation}, {materialName(request.material)}
+      </p>
       <AnswerLine parts={answerSentence(plan, request, unit)} stop={!best} />
       <Because {...props} />
       <Notes notes={notes} unit={unit} />

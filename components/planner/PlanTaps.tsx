@@ -20,17 +20,6 @@ interface TapTableProps {
   caption: string;
 }
 
-/** What “does not reach” says with its numbers already. */
-const SAID_ALREADY: readonly string[] = ['fits-if-deeper', 'fits-if-shorter-thread'];
-
-function reasonsText(tap: TapChoice, unit: Unit): string {
-  const short = tap.reasons.some(({ code }) => code === 'does-not-reach');
-  return tap.reasons
-    .filter(({ code }) => !(short && SAID_ALREADY.includes(code)))
-    .map((reason) => reasonText(reason, unit))
-    .join(' ');
-}
-
 function TapRow({ tap, system, unit }: { tap: TapChoice; system: ThreadSystem; unit: Unit }) {
   const verdict = VERDICTS[tap.verdict];
   return (
@@ -41,7 +30,7 @@ function TapRow({ tap, system, unit }: { tap: TapChoice; system: ThreadSystem; u
           <Sign level={verdict.sign} />
           {verdict.word}
         </span>{' '}
-        {reasonsText(tap, unit)}
+        {tap.reasons.map((reason) => reasonText(reason, unit)).join(' ')}
       </td>
     </tr>
   );
@@ -89,7 +78,7 @@ export function PlanTaps({ taps, system, unit }: PlanTapsProps) {
     <section aria-labelledby="taps-heading">
       <h2 id="taps-heading">{TEXT.taps}</h2>
       <TapTable taps={worthSaying(taps)} system={system} unit={unit} caption={TEXT.taps} />
-      <Fold summary={`${TEXT.allTaps} (${taps.length})`}>
+      <Fold late summary={`${TEXT.allTaps} (${taps.length})`}>
         <TapTable taps={taps} system={system} unit={unit} caption={TEXT.allTaps} />
       </Fold>
     </section>
