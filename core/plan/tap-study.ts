@@ -14,7 +14,7 @@ import { chamferTeeth, cuttingThreads, type ChamferTeeth } from '../load/teeth';
 import { wholeTorque, type Groove } from '../load/torque';
 import { answer, refuse, type Outcome } from '../outcome';
 import type { Spread } from '../spread';
-import { STYLES } from '../tap/styles';
+import { STYLES, WORN } from '../tap/styles';
 import { torqueDoubt, type TorqueDoubt } from '../tap/torque-doubt';
 import { measuredWeb, webSpread } from '../tap/web';
 import { breakingBand } from '../tap/twist';
@@ -43,6 +43,9 @@ export interface TapStudy {
   /** Null for a form tap, which has no cutting teeth. */
   teeth: ChamferTeeth | null;
   web: Spread;
+  /** Torque as a share of the expected breaking torque, sharp and worn, with the fluid in it. */
+  sharp: { torque: number; share: number };
+  worn: { torque: number; share: number };
   breaks: { low: number; expected: number; high: number };
   doubt: TorqueDoubt;
   duty: FluteDuty | null;
@@ -136,6 +139,8 @@ export function studyTap(request: HoleRequest, options: StudyOptions): Outcome<T
     thickness,
   };
   const { low, expected, high } = tap.torque;
+  const breaks = breakingBand(web);
+  const sharp = expected * fluid.factor;
   return answer(
     {
       job,
@@ -149,7 +154,9 @@ export function studyTap(request: HoleRequest, options: StudyOptions): Outcome<T
       stroke: strokeOf(job, tap, threads.value, STYLES[style].torque.middle * shop, crossHoles),
       teeth: teeth ? teeth.value : null,
       web,
-      breaks: breakingBand(web),
+      breaks,
+      sharp: { torque: sharp, share: sharp / breaks.expected },
+      worn: { torque: sharp * WORN, share: (sharp * WORN) / breaks.expected },
       doubt: torqueDoubt({ cut, style, factor: shop, hole, web }),
       duty: formed ? null : fluteDuty(groove, web.likely, material.chips),
     },

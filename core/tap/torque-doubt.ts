@@ -44,6 +44,8 @@ export interface TorqueDoubt {
   /** N·m that the sharp torque becomes, and the worn share, when one input alone goes to its ends. */
   torqueSwings: Swing<DoubtfulInput>[];
   shareSwings: Swing<DoubtfulInput>[];
+  /** The spreads they come from: mm for hole and web, factors for the rest. */
+  inputs: Record<DoubtfulInput, Spread>;
 }
 
 type Values = Record<DoubtfulInput, number>;
@@ -101,6 +103,7 @@ export function torqueDoubt(input: DoubtInput): TorqueDoubt {
   const moved = (all: Swing<DoubtfulInput>[]) => all.filter(({ low, high }) => high - low > 1e-12);
   return {
     ...spreads,
+    inputs,
     torqueSwings: moved(swings(inputs, (values) => sharpTorque(input, values))),
     shareSwings: moved(
       swings(inputs, (values) => (sharpTorque(input, values) * values.wear) / breaks(values)),
