@@ -81,3 +81,8 @@ export function chamfersWithin(threads: number, system: ChamferSystem): ChamferT
     return { chamfer, fits };
   });
 }
+
+/** Length of a chamfer along the tap, mm. `threads` above 0, `pitch` mm. Source: derived. */
+export function chamferLength(threads: number, pitch: number): number {
+  return threads * pitch;
+}

@@ -1,0 +1,238 @@
+/** The chamfer named, drawn beside its classes, and what its length does. */
+
+import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
+import { chamferOf, middleThreads } from '../../../core/chamfer/classes';
+import type { ChamferPoint } from '../../../core/load/chamfer-curve';
+import { TorqueChart } from '../../chart/TorqueChart';
+import type { TorqueChartModel, TorqueLine } from '../../chart/torqueChart';
+import { TapTip } from '../../drawing/TapTip';
+import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { Notice } from '../../result/Notice';
+import { NumberList, type NumberRow } from '../../result/NumberList';
+import { CHAMFERS } from '../../words/en/names';
+import {
+  decimals,
+  force,
+  length,
+  lengthNumber,
+  threadRange,
+  torque,
+  torqueBand,
+  type Unit,
+} from '../../words/format';
+import { materialShort, styleBefore } from '../../words/names';
+import { fill } from '../../words/template';
+import { calculatorHref, plannerHref } from '../addresses';
+import type { ResultProps } from '../calculator';
+import { Asked, Ground, Why } from '../Ground';
+import { unbroken } from '../numbers';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  CHART,
+  chipText,
+  nameRows,
+  TEXT,
+} from './sentences';
+import type { ChamferAnswer } from './state';
+
+function rowsOf(answer: ChamferAnswer, unit: Unit): NumberRow[] {
+  const { names, study } = answer;
+  const rows: NumberRow[] = [
+    { name: TEXT.us, ...nameRows(names.us, (name) => CHAMFERS[name]) },
+    { name: TEXT.iso, ...nameRows(names.iso, (name) => name) },
+    { name: TEXT.uk, value: names.uk.join(' or '), beside: [TEXT.ukBeware] },
+    { name: TEXT.length, value: length(answer.length, unit) },
+    { name: TEXT.room, value: length(answer.room, unit), beside: [TEXT.roomBeside] },
+  ];
+  if (!study) return rows;
+  const { toothLoad, chip, torque: needed } = study.here;
+  return [
+    ...rows,
+    {
+      name: TEXT.load,
+      value: force(toothLoad, unit),
+      beside: [`chip ${chipText(chip, unit)} thick`],
+    },
+    {
+      name: TEXT.torque,
+      value: torque(needed.expected, unit),
+      beside: [`${torqueBand(needed.low, needed.high, unit)} by theory and published factors`],
+    },
+  ];
+}
+
+function Tips({ answer }: { answer: ChamferAnswer }) {
+  const { thread, style, flutes, count, classes } = answer;
+  return (
+    <TapTip
+      model={{
+        diameter: thread.diameter,
+        pitch: thread.pitch,
+        style,
+        hand: thread.hand,
+        flutes,
+        chosen: 0,
+        chamfers: [
+          { threads: count, words: [TEXT.yours, decimals(count, 2)] },
+          ...classes.map(({ chamfer }) => ({
+            threads: middleThreads(chamfer),
+            words: [chamfer.form, threadRange(chamfer.threads)],
+          })),
+        ],
+      }}
+    >
+      {TEXT.picture}
+    </TapTip>
+  );
+}
+
+function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
+  const held = answer.names.us.filter(({ holds }) => holds).map(({ name }) => name);
+  return (
+    <section aria-labelledby="classes-heading">
+      <h2 id="classes-heading">{TEXT.classes}</h2>
+      <div class="scroll">
+        <table class="rule">
+          <thead>
+            <tr>
+              <th scope="col">{TEXT.class}</th>
+              <th scope="col">{TEXT.threads}</th>
+              <th scope="col">{TEXT.form}</th>
+              <th scope="col">{TEXT.ukWord}</th>
+              <th scope="col" class="number">
+                {TEXT.long}, {unit}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {answer.classes.map(({ chamfer, uk, from, to }) => (
+              <tr key={chamfer.class} class={held.includes(chamfer.class) ? 'chosen' : undefined}>
+                <th scope="row">{CHAMFERS[chamfer.class]}</th>
+                <td>{unbroken(threadRange(chamfer.threads))}</td>
+                <td>{chamfer.form}</td>
+                <td>{uk}</td>
+                <td class="number">
+                  {unbroken(`${lengthNumber(from, unit)}–${lengthNumber(to, unit)}`)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** One line alone needs no name: the axis has it. */
+const UNNAMED = { short: '', long: '' } as const;
+
+function line(
+  points: readonly ChamferPoint[],
+  label: TorqueLine['label'],
+  strong: boolean,
+): TorqueLine {
+  const data = points.map(({ threads, torque: { low, expected, high } }) => ({
+    x: threads,
+    low,
+    mid: expected,
+    high,
+  }));
+  return { label, strong, data };
+}
+
+function modelOf(answer: ChamferAnswer, unit: Unit): TorqueChartModel | null {
+  const { study, material, thread, style, thickness = 0, system } = answer;
+  if (!study || !material) return null;
+  const thin = study.thick.length > 0;
+  const values = {
+    thread: thread.designation,
+    hole: study.hole,
+    material: materialShort(material),
+    style: styleBefore(style).toLowerCase(),
+    flutes: String(study.flutes),
+    thickness,
+    sentence: spoken(answerParts(answer, unit)) + ' ' + becauseText(answer, unit),
+  };
+  const own = { short: CHART.work, long: fill(CHART.workLong, values, unit) };
+  const thick = { short: CHART.thick, long: CHART.thickLong };
+  return {
+    title: thin ? CHART.titleThin : CHART.title,
+    subtitle: fill(CHART.subtitle, values, unit),
+    description: fill(CHART.description, values, unit),
+    unit,
+    torque: thin
+      ? [line(study.curve, own, true), line(study.thick, thick, false)]
+      : [line(study.curve, UNNAMED, true)],
+    load: [
+      {
+        label: UNNAMED,
+        strong: true,
+        data: study.curve.map(({ threads, toothLoad }) => ({ x: threads, mid: toothLoad })),
+      },
+    ],
+    classes: CHAMFER_CLASSES.map((name) => ({
+      threads: chamferOf(name, system).threads,
+      name: CHAMFERS[name],
+    })),
+    thinFrom: study.thinFrom,
+    here: {
+      threads: study.here.threads,
+      torque: study.here.torque.expected,
+      load: study.here.toothLoad,
+    },
+  };
+}
+
+function onward({ thread, style, material, names, thickness }: ChamferAnswer, unit: Unit) {
+  const chamfer = names.us[0]?.name ?? 'plug';
+  const about = { thread: thread.designation, material: material ?? '' };
+  const thick = thickness === undefined ? '' : length(thickness, unit);
+  const hole = thickness === undefined ? '' : 'through';
+  return [
+    {
+      href: calculatorHref('torque', { ...about, tap: style, chamfer, hole, depth: thick }),
+      label: TEXT.torqueOf,
+    },
+    {
+      href: calculatorHref('blind-hole-depth', { thread: thread.designation, chamfer }),
+      label: TEXT.depth,
+    },
+    { href: plannerHref({ ...about, hole, thickness: thick }), label: TEXT.plan },
+  ];
+}
+
+export function Result({ answer, unit, lessons }: ResultProps<ChamferAnswer>) {
+  const model = modelOf(answer, unit);
+  return (
+    <>
+      <AnswerLine parts={answerParts(answer, unit)} />
+      <p class="because">
+        {becauseText(answer, unit)} <Why lesson="chamfer-classes" lessons={lessons} />
+      </p>
+      <Asked parts={askedParts(answer, unit)} />
+      {answer.study?.rubs && (
+        <Notice level="amber" title="The chip is too thin">
+          {TEXT.rubs}
+        </Notice>
+      )}
+      <div class="work">
+        <Tips answer={answer} />
+        <NumberList rows={rowsOf(answer, unit)} />
+      </div>
+      {model && (
+        <>
+          <TorqueChart
+            model={model}
+            source={{ text: TEXT.chartSource, href: '/sources/#tap-chip-model' }}
+          />
+          <p class="because">{TEXT.disputed}</p>
+        </>
+      )}
+      <Classes answer={answer} unit={unit} />
+      <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
+    </>
+  );
+}

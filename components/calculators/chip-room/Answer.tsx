@@ -1,0 +1,217 @@
+/** The hole with its tap, the room under it, and what chips of every kind would want. */
+
+import { LOOSE_BULKING } from '../../../core/chips/room';
+import { mmToInch } from '../../../core/units';
+import { ChartView } from '../../chart/ChartView';
+import type { Chart, Zone } from '../../chart/types';
+import type { HoleFacts } from '../../drawing/holeFacts';
+import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { NumberList, type NumberRow } from '../../result/NumberList';
+import { Sign } from '../../result/Sign';
+import {
+  decimals,
+  drillName,
+  length,
+  limitNumber,
+  threadRange,
+  type Unit,
+} from '../../words/format';
+import { fill } from '../../words/template';
+import { calculatorHref, plannerHref } from '../addresses';
+import type { ResultProps } from '../calculator';
+import { Asked, Ground, Why } from '../Ground';
+import { unbroken, volume } from '../numbers';
+import { Section } from '../Section';
+import { answerParts, askedParts, assumed, becauseText, BULKS, CHART, TEXT } from './sentences';
+import type { RoomAnswer } from './state';
+
+function factsOf({ study, fullThread, shoulder }: RoomAnswer, unit: Unit): HoleFacts {
+  const { thread, hole, drill, chamfer, tip, point } = study;
+  return {
+    designation: thread.designation,
+    hand: thread.hand,
+    through: false,
+    major: thread.diameter,
+    hole,
+    pitch: thread.pitch,
+    drill: drill ? drillName(drill) : `${limitNumber(hole, unit)} ${unit}`,
+    fullThread,
+    asked: fullThread,
+    short: 0,
+    tap: {
+      style: 'spiral-point',
+      body: fullThread,
+      nose: tip,
+      tip,
+      chamfer: tip - fullThread,
+      threads: chamfer.threads,
+      middleTip: tip,
+    },
+    shoulder,
+    point,
+    limit: null,
+    clearBelow: null,
+    strikes: 0,
+  };
+}
+
+function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {
+  const { fit, own, shoulderNeeded, bulk, short } = study;
+  if (short > 0) return [{ name: TEXT.solid, value: volume(fit.solid, unit) }];
+  return [
+    { name: TEXT.solid, value: volume(fit.solid, unit) },
+    { name: TEXT.packed, value: volume(own.volume, unit), beside: [BULKS[bulk]] },
+    { name: TEXT.room, value: volume(fit.room, unit) },
+    { name: TEXT.free, value: length(fit.free, unit) },
+    { name: TEXT.want, value: length(own.needed, unit) },
+    ...(own.fits ? [] : [{ name: TEXT.drill, value: length(shoulderNeeded, unit) }]),
+  ];
+}
+
+function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
+  const { fit, bulk } = answer.study;
+  return (
+    <section aria-labelledby="range-heading">
+      <h2 id="range-heading">{TEXT.range}</h2>
+      <p>{TEXT.rangeText}</p>
+      <div class="scroll">
+        <table class="rule">
+          <thead>
+            <tr>
+              <th scope="col">{TEXT.kind}</th>
+              <th scope="col" class="number">
+                {TEXT.factor}
+              </th>
+              <th scope="col" class="number">
+                {TEXT.takes}
+              </th>
+              <th scope="col" class="number">
+                {TEXT.wants}
+              </th>
+              <th scope="col">{TEXT.verdict}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {fit.packed.map((each) => (
+              <tr key={each.bulk} class={each.bulk === bulk ? 'chosen' : undefined}>
+                <th scope="row">{BULKS[each.bulk]}</th>
+                <td class="number">{decimals(each.factor, 0)} ×</td>
+                <td class="number">{volume(each.volume, unit)}</td>
+                <td class="number">{length(each.needed, unit)}</td>
+                <td>
+                  <span class="verdict">
+                    <Sign level={each.fits ? 'good' : 'stop'} />
+                    {each.fits ? TEXT.fits : TEXT.no}
+                  </span>{' '}
+                  {!each.fits && `${length(each.deeper, unit)} deeper`}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** The stretches of loose chips as a guide gives them, to set the packed ones against. */
+function zones(): Zone[] {
+  return (['fine', 'broken', 'coils'] as const).map((kind) => {
+    const { min, max } = LOOSE_BULKING[kind];
+    const range = unbroken(threadRange({ min, max }));
+    return {
+      from: min,
+      to: max,
+      label: { short: CHART[kind], long: CHART[`${kind}Long`].replace('{range}', range) },
+    };
+  });
+}
+
+function chartOf(answer: RoomAnswer, unit: Unit): Chart {
+  const { study, fullThread } = answer;
+  const { curve, fit, own, thread, hole } = study;
+  const show = (mm: number) => (unit === 'mm' ? mm : mmToInch(mm));
+  const values = {
+    thread: thread.designation,
+    fullThread,
+    hole,
+    free: fit.free,
+    needed: own.needed,
+    sentence: spoken(answerParts(answer, unit)),
+  };
+  return {
+    title: CHART.titleNo,
+    subtitle: fill(CHART.subtitle, values, unit),
+    description: fill(CHART.description, values, unit),
+    x: { label: CHART.x, unit: CHART.xUnit, write: (value) => decimals(value, 1) },
+    panels: [
+      {
+        y: {
+          label: CHART.y,
+          unit,
+          write: (value) => (unit === 'mm' ? decimals(value, 1) : decimals(value, 3)),
+        },
+        series: [
+          {
+            label: { short: CHART.line, long: CHART.lineLong },
+            look: 0,
+            strong: true,
+            data: curve.map(({ factor, needed }) => ({ x: factor, mid: show(needed) })),
+          },
+        ],
+        references: [{ at: show(fit.free), label: fill(CHART.free, values, unit), tone: 'amber' }],
+        here: { x: own.factor, y: show(own.needed), label: [fill(CHART.here, values, unit)] },
+      },
+    ],
+    zones: zones(),
+  };
+}
+
+function onward({ study, fullThread, shoulder, material }: RoomAnswer, unit: Unit) {
+  const thread = study.thread.designation;
+  const [full, deep] = [length(fullThread, unit), length(shoulder, unit)];
+  return [
+    {
+      href: calculatorHref('chip-direction', { see: 'gash', hole: 'blind-deep', material }),
+      label: TEXT.direction,
+    },
+    {
+      href: calculatorHref('blind-hole-depth', { thread, full, chamfer: study.chamfer.class }),
+      label: TEXT.depth,
+    },
+    {
+      href: plannerHref({ thread, hole: 'blind', depth: full, limit: deep, material }),
+      label: TEXT.plan,
+    },
+  ];
+}
+
+export function Result({ answer, unit, lessons }: ResultProps<RoomAnswer>) {
+  const { study } = answer;
+  const reaches = study.short === 0;
+  return (
+    <>
+      <AnswerLine parts={answerParts(answer, unit)} stop={!study.own.fits || !reaches} />
+      <p class="because">
+        {becauseText(answer, unit)} <Why lesson="naming-a-tap" lessons={lessons} />
+      </p>
+      <Asked parts={askedParts(answer, unit)} />
+      <div class="work">
+        {reaches && (
+          <Section facts={factsOf(answer, unit)} unit={unit} drilled={study.drill !== null} />
+        )}
+        <NumberList rows={rowsOf(answer, unit)} />
+      </div>
+      {reaches && (
+        <>
+          <Kinds answer={answer} unit={unit} />
+          <ChartView
+            chart={chartOf(answer, unit)}
+            source={{ text: TEXT.chartSource, href: '/sources/#chip-bulking' }}
+          />
+        </>
+      )}
+      <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
+    </>
+  );
+}

@@ -1,0 +1,187 @@
+/** The torque of one tap against its own strength and the spindle's, and of every other tap beside it. */
+
+import { torqueLimit } from '../../../core/job/torque-limit';
+import { AnswerLine } from '../../result/AnswerLine';
+import { Notice } from '../../result/Notice';
+import { NumberList, type NumberRow } from '../../result/NumberList';
+import { ShareBar } from '../../result/ShareBar';
+import { warningText } from '../../words/codes';
+import { force, length, percent, torque, torqueBand, type Unit } from '../../words/format';
+import { styleName } from '../../words/names';
+import { calculatorHref, plannerHref } from '../addresses';
+import type { ResultProps } from '../calculator';
+import { Asked, Ground, Why } from '../Ground';
+import { chipText } from '../chamfer/sentences';
+import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import type { TorqueAnswer } from './state';
+
+function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {
+  const { share, breaks, spindle } = load;
+  return [
+    {
+      name: TEXT.tap,
+      value: percent(share.sharp),
+      beside: [
+        `worn ${percent(share.worn)}; at worst ${percent(share.worst)}`,
+        `breaks at about ${torque(breaks.expected, unit)}, at least ${torque(breaks.low, unit)}`,
+      ],
+      picture: <ShareBar sharp={share.sharp} worn={share.worn} />,
+    },
+    ...(spindle
+      ? [
+          {
+            name: TEXT.spindle,
+            value: percent(spindle.sharp),
+            beside: [`worn ${percent(spindle.worn)}; at worst ${percent(spindle.worst)}`],
+            picture: <ShareBar sharp={spindle.sharp} worn={spindle.worn} />,
+          },
+        ]
+      : []),
+  ];
+}
+
+function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
+  const { torque: sharp, worn, toothLoad, chip, share } = answer.load;
+  const clutch = torqueLimit({ torque: sharp, tapShare: share });
+  const between = (low: number, high: number) => [
+    `${TEXT.expected} ${torqueBand(low, high, unit)}`,
+  ];
+  return [
+    {
+      name: TEXT.sharp,
+      value: torque(sharp.expected, unit),
+      beside: between(sharp.low, sharp.high),
+    },
+    { name: TEXT.worn, value: torque(worn.expected, unit), beside: between(worn.low, worn.high) },
+    ...shareRows(answer, unit),
+    ...(clutch ? [{ name: TEXT.clutch, value: torqueBand(clutch.low, clutch.high, unit) }] : []),
+    ...(toothLoad > 0
+      ? [
+          {
+            name: TEXT.tooth,
+            value: force(toothLoad, unit),
+            beside: [`chip ${chipText(chip, unit)} thick`],
+          },
+        ]
+      : []),
+  ];
+}
+
+function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
+  const spindle = answer.load.spindle !== undefined;
+  return (
+    <section aria-labelledby="styles-heading">
+      <h2 id="styles-heading">{TEXT.styles}</h2>
+      <p>{TEXT.stylesText}</p>
+      <div class="scroll">
+        <table class="rule">
+          <thead>
+            <tr>
+              <th scope="col">{TEXT.style}</th>
+              <th scope="col" class="number">
+                {TEXT.sharp}
+              </th>
+              <th scope="col" class="number">
+                {TEXT.band}
+              </th>
+              <th scope="col" class="number">
+                {TEXT.share}
+              </th>
+              {spindle && (
+                <th scope="col" class="number">
+                  {TEXT.ofSpindle}
+                </th>
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            {answer.loads.map((load) => (
+              <tr key={load.style} class={load === answer.load ? 'chosen' : undefined}>
+                <th scope="row">{styleName(load.style)}</th>
+                <td class="number">{torque(load.torque.expected, unit)}</td>
+                <td class="number">{torqueBand(load.torque.low, load.torque.high, unit)}</td>
+                <td class="number">{percent(load.share.worn)}</td>
+                {load.spindle && <td class="number">{percent(load.spindle.worn)}</td>}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function Notices({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
+  const { warnings, rubs } = answer.load;
+  return (
+    <>
+      {warnings.map((warning) => {
+        const { level, title, text } = warningText(warning, unit);
+        return (
+          <Notice key={warning.code} level={level} title={title}>
+            <p>{text}</p>
+          </Notice>
+        );
+      })}
+      {rubs && (
+        <Notice level="amber" title={TEXT.rubsTitle}>
+          <p>{TEXT.rubs}</p>
+        </Notice>
+      )}
+    </>
+  );
+}
+
+const SEEN = {
+  'spiral-point': 'gash',
+  'spiral-flute': 'climbs-right',
+  'straight-flute': 'straight',
+  form: 'none',
+} as const;
+
+function onward({ thread, load, hole, depth, material }: TorqueAnswer, unit: Unit) {
+  const about = { thread: thread.designation, material };
+  const deep = length(depth, unit);
+  const through = hole === 'through';
+  const tap = load.style === 'form' ? 'straight-flute' : load.style;
+  const seen =
+    load.style === 'spiral-flute' && thread.hand === 'left' ? 'climbs-left' : SEEN[load.style];
+  const hand = thread.hand === 'left' ? 'left' : '';
+  return [
+    {
+      href: plannerHref({
+        ...about,
+        hole,
+        ...(through ? { thickness: deep } : { depth: deep }),
+      }),
+      label: TEXT.plan,
+    },
+    {
+      href: calculatorHref('chamfer', { ...about, tap, thickness: through ? deep : '' }),
+      label: TEXT.chamfer,
+    },
+    {
+      href: calculatorHref('chip-direction', { see: seen, hand, hole, material }),
+      label: TEXT.direction,
+    },
+  ];
+}
+
+export function Result({ answer, unit, lessons }: ResultProps<TorqueAnswer>) {
+  return (
+    <>
+      <AnswerLine parts={answerParts(answer, unit)} />
+      <p class="because">
+        {becauseText(answer, unit)} <Why lesson="torque" lessons={lessons} />
+      </p>
+      <Asked parts={askedParts(answer, unit)} />
+      <Notices answer={answer} unit={unit} />
+      <div class="work">
+        <NumberList rows={rowsOf(answer, unit)} />
+      </div>
+      <p class="because">{TEXT.limit}</p>
+      <Styles answer={answer} unit={unit} />
+      <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
+    </>
+  );
+}
