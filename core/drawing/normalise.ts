@@ -21,9 +21,9 @@ const VULGAR: Readonly<Record<string, string>> = {
 };
 
 function vulgar(text: string): string {
-  return text.replace(/(\d?)\s?([½¼¾⅛⅜⅝⅞])/g, (_, whole: string, sign: string) =>
-    whole ? `${whole}-${VULGAR[sign]}` : VULGAR[sign]!,
-  );
+  return text
+    .replace(/(\d)\s?([½¼¾⅛⅜⅝⅞])/g, (_, whole: string, sign: string) => `${whole}-${VULGAR[sign]}`)
+    .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => VULGAR[sign]!);
 }
 
 /**
@@ -43,7 +43,7 @@ export function plainCallout(line: string): string {
     .replace(/[⁄∕]/g, '/')
     .replace(/″|ʺ|˝|[“”„‟]|''|’’|′′/g, '"')
     .replace(/[º˚]|\s*\bdeg(?:rees?)?\b\.?|%%d/gi, '°')
-    .replace(/[↓⤓▽∇⊽]/g, '↧')
+    .replace(/[↓⤓▽∇⊽]|深/g, '↧')
     .replace(/[⋁∨]/g, '⌵')
     .replace(/[⊔⎵]/g, '⌴')
     .replace(/(\d),(\d+)(?![\d,])/g, '$1.$2')

@@ -75,7 +75,7 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
       if (!callout.ok) return { line, callout, verdict: 'unread' };
       const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
       const plan = planHole(request);
-      const asked = questionsFor(callout.value, plan);
+      const asked = questionsFor(callout.value, plan, callout.notes);
       questions.push(...asked.map((each) => ({ hole: index, ...each })));
       const planned: PlannedHole = { line, callout, plan, verdict: 'unread' };
       return { ...planned, verdict: verdictOf(planned, asked.length) };

@@ -1,6 +1,6 @@
 /** What only the designer can settle about a hole, with the numbers the note needs. */
 
-import type { Outcome } from '../outcome';
+import type { Note, Outcome } from '../outcome';
 import type { HolePlan } from '../plan/types';
 import type { Callout, Question, QuestionCode } from './types';
 
@@ -53,8 +53,17 @@ function strengthQuestion(plan: HolePlan): Asked[] {
   return weak ? [ask('strip-strength', weak)] : [];
 }
 
-/** The questions one hole raises. Lengths mm. Source: common practice. */
-export function questionsFor(callout: Callout, plan: Outcome<HolePlan>): Asked[] {
+/** The questions one hole raises, `notes` being what its line's reading left open. Lengths mm. Source: common practice. */
+export function questionsFor(
+  callout: Callout,
+  plan: Outcome<HolePlan>,
+  notes: readonly Note[] = [],
+): Asked[] {
+  const unclear = notes.some(({ code }) => code === 'depth-unclear');
+  return [...(unclear ? [ask('depth-not-clear')] : []), ...planQuestions(callout, plan)];
+}
+
+function planQuestions(callout: Callout, plan: Outcome<HolePlan>): Asked[] {
   if (!plan.ok) {
     const codes = plan.problems.map((problem) => problem.code);
     const depth = callout.hole?.depth;

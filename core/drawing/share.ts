@@ -8,87 +8,11 @@
 
 import type { DrillChoice } from '../drill/drill';
 import type { HolePlan, TapChoice } from '../plan/types';
+import { fewestTools, type Option } from './fewest';
 
 export interface SharedHole {
   index: number;
   plan: HolePlan;
-}
-
-interface Option {
-  key: string;
-  /** Place in the hole's own order; 0 is its best. */
-  rank: number;
-}
-
-/** Whether `chosen` gives every hole a tool; its cost is the sum of the places they take. */
-function costOf(chosen: readonly string[], holes: readonly Option[][]): number | null {
-  let cost = 0;
-  for (const options of holes) {
-    let best = Infinity;
-    for (const { key, rank } of options) if (rank < best && chosen.includes(key)) best = rank;
-    if (best === Infinity) return null;
-    cost += best;
-  }
-  return cost;
-}
-
-/** All ways to choose `size` of the keys. */
-function* choices(keys: readonly string[], size: number, from = 0): Generator<string[]> {
-  if (size === 0) {
-    yield [];
-    return;
-  }
-  for (let index = from; index <= keys.length - size; index += 1) {
-    for (const rest of choices(keys, size - 1, index + 1)) yield [keys[index]!, ...rest];
-  }
-}
-
-/** Sets of more tools than this are not searched exhaustively: greedy takes over. */
-const EXHAUSTIVE = 3;
-
-function greedy(keys: readonly string[], holes: readonly Option[][]): string[] {
-  const chosen: string[] = [];
-  let open = holes.filter((options) => options.length > 0);
-  while (open.length > 0) {
-    const served = (key: string) => open.filter((each) => each.some((o) => o.key === key)).length;
-    const best = keys.reduce((most, key) => (served(key) > served(most) ? key : most));
-    chosen.push(best);
-    open = open.filter((options) => !options.some((option) => option.key === best));
-  }
-  return chosen;
-}
-
-/**
- * Smallest set of keys that serves every hole, cheapest by rank among the smallest. Holes without any
- * option are left out. Exact up to three tools, greedy beyond. Source: derived.
- */
-export function fewestTools(options: readonly Option[][]): string[] {
-  const holes = options.filter((each) => each.length > 0);
-  if (holes.length === 0) return [];
-  const distinct = dropRepeats(holes);
-  const keys = usefulKeys(distinct);
-  for (let size = 1; size <= Math.min(EXHAUSTIVE, keys.length); size += 1) {
-    let best: { chosen: string[]; cost: number } | undefined;
-    for (const chosen of choices(keys, size)) {
-      const cost = costOf(chosen, holes);
-      if (cost !== null && (!best || cost < best.cost)) best = { chosen, cost };
-    }
-    if (best) return best.chosen;
-  }
-  return greedy(keys, holes);
-}
-
-function signature(options: readonly Option[]): string {
-  return options.map(({ key }) => key).join('|');
-}
-
-function dropRepeats(holes: readonly Option[][]): Option[][] {
-  return [...new Map(holes.map((each) => [signature(each), each])).values()];
-}
-
-/** Keys in order of first appearance; a key that serves exactly what an earlier, better one does stays in. */
-function usefulKeys(holes: readonly Option[][]): string[] {
-  return [...new Set(holes.flatMap((each) => each.map(({ key }) => key)))];
 }
 
 function tapKey(tap: TapChoice): string {

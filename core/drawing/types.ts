@@ -54,13 +54,21 @@ export interface DrawingPlan {
   questions: Question[];
 }
 
-export const CALLOUT_PROBLEM_CODES = ['empty-line', 'no-thread', 'count-absurd'] as const;
+export const CALLOUT_PROBLEM_CODES = [
+  'empty-line',
+  'no-thread',
+  'count-absurd',
+  /** Two threads on one line. data: first, second. */
+  'two-threads',
+] as const;
 
 export const CALLOUT_NOTE_CODES = [
   /** Words that were left over. data: text. */
   'not-read',
   /** No depth and no THRU: taken as through. */
   'through-assumed',
+  /** No depth that could be read, but a number that could not: planned as through, to be asked. */
+  'depth-unclear',
   /** A depth of an inch thread read as mm, or of a metric one as inches. data: typed. */
   'depth-in-other-unit',
   /** A counterbore or spotface, which the plan leaves to you. data: text. */
@@ -80,6 +88,8 @@ export const QUESTION_CODES = [
   'too-hard-to-tap',
   'strip-strength',
   'drill-outside-class',
+  /** The line holds a number that could not be read, and no depth that could. */
+  'depth-not-clear',
 ] as const;
 
 export type CalloutProblemCode = (typeof CALLOUT_PROBLEM_CODES)[number];
