@@ -110,10 +110,18 @@ function usePageTitle<Name extends string, Answer>(state: CalculatorState<Name, 
   });
 }
 
+/** Takes the worked example out of the page, not only out of sight: an answer may use the same ids. */
 function useExampleGone(gone: boolean): void {
   useEffect(() => {
     const example = document.getElementById(EXAMPLE_ID);
-    if (example) example.hidden = gone;
+    if (!example || !gone) return undefined;
+    const kept = document.createDocumentFragment();
+    kept.append(...example.childNodes);
+    example.hidden = true;
+    return () => {
+      example.append(kept);
+      example.hidden = false;
+    };
   }, [gone]);
 }
 

@@ -1,6 +1,7 @@
 /** The calculators there are: one question each, in the order of the work. */
 
 import type { SourceId } from '../../core/sources';
+import type { CautionId } from '../words/cautions';
 
 export interface CatalogueEntry {
   slug: string;
@@ -11,6 +12,8 @@ export interface CatalogueEntry {
   /** One sentence for search results. */
   description: string;
   sources: readonly SourceId[];
+  /** Where this work can hurt somebody. */
+  cautions: readonly CautionId[];
   /** True where lengths are shown, in either unit. */
   units: boolean;
 }
@@ -23,6 +26,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description:
       'From what you see of a tap, its hand and the hole: where the chips go, whether that is right, and which tap would be.',
     sources: ['common-practice'],
+    cautions: ['chips-by-hand', 'compressed-air', 'flying-chips'],
     units: false,
   },
   {
@@ -39,6 +43,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
       'kienzle',
       'makers-style-factors',
     ],
+    cautions: ['sharp-tools'],
     units: true,
   },
   {
@@ -48,6 +53,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description:
       'Any one of drilled depth, full thread and chamfer from the other two, for the longest chamfer of the class and for the middle.',
     sources: ['derived', 'iso-8830', 'asme-b94-9', 'common-practice'],
+    cautions: ['compressed-air', 'chips-by-hand'],
     units: true,
   },
   {
@@ -57,6 +63,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description:
       'How much room the chips of a spiral-point tap want at the bottom of a blind hole, from short chips to long, and how much deeper that is to drill.',
     sources: ['chip-bulking', 'iso-68-1', 'derived'],
+    cautions: ['compressed-air', 'chips-by-hand'],
     units: true,
   },
   {
@@ -73,6 +80,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
       'from-memory',
       'common-practice',
     ],
+    cautions: ['part-spins', 'entanglement', 'reaching-in', 'flying-chips'],
     units: true,
   },
 ];

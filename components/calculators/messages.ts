@@ -22,6 +22,8 @@ export const TEXT = {
   anyMaterial: 'Not said',
   assumed: 'Assumed',
   sources: 'Where it comes from',
+  machine: 'At the machine',
+  safety: 'More on safety',
   onward: 'From here',
   why: 'Why?',
   calculators: 'Calculators',

@@ -25,6 +25,7 @@ import { fill } from '../../words/template';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
+import { Scroll } from '../Scroll';
 import { unbroken } from '../numbers';
 import {
   answerParts,
@@ -94,7 +95,7 @@ function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
   return (
     <section aria-labelledby="classes-heading">
       <h2 id="classes-heading">{TEXT.classes}</h2>
-      <div class="scroll">
+      <Scroll label={TEXT.classes}>
         <table class="rule">
           <thead>
             <tr>
@@ -121,7 +122,7 @@ function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </section>
   );
 }

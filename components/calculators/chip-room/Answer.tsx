@@ -20,7 +20,8 @@ import { fill } from '../../words/template';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
-import { unbroken, volume } from '../numbers';
+import { Scroll } from '../Scroll';
+import { roughLength, unbroken, volume } from '../numbers';
 import { Section } from '../Section';
 import { answerParts, askedParts, assumed, becauseText, BULKS, CHART, TEXT } from './sentences';
 import type { RoomAnswer } from './state';
@@ -63,8 +64,8 @@ function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {
     { name: TEXT.packed, value: volume(own.volume, unit), beside: [BULKS[bulk]] },
     { name: TEXT.room, value: volume(fit.room, unit) },
     { name: TEXT.free, value: length(fit.free, unit) },
-    { name: TEXT.want, value: length(own.needed, unit) },
-    ...(own.fits ? [] : [{ name: TEXT.drill, value: length(shoulderNeeded, unit) }]),
+    { name: TEXT.want, value: roughLength(own.needed, unit) },
+    ...(own.fits ? [] : [{ name: TEXT.drill, value: roughLength(shoulderNeeded, unit) }]),
   ];
 }
 
@@ -74,7 +75,7 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
     <section aria-labelledby="range-heading">
       <h2 id="range-heading">{TEXT.range}</h2>
       <p>{TEXT.rangeText}</p>
-      <div class="scroll">
+      <Scroll label={TEXT.range}>
         <table class="rule">
           <thead>
             <tr>
@@ -97,19 +98,19 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
                 <th scope="row">{BULKS[each.bulk]}</th>
                 <td class="number">{decimals(each.factor, 0)} ×</td>
                 <td class="number">{volume(each.volume, unit)}</td>
-                <td class="number">{length(each.needed, unit)}</td>
+                <td class="number">{roughLength(each.needed, unit)}</td>
                 <td>
                   <span class="verdict">
                     <Sign level={each.fits ? 'good' : 'stop'} />
                     {each.fits ? TEXT.fits : TEXT.no}
                   </span>{' '}
-                  {!each.fits && `${length(each.deeper, unit)} deeper`}
+                  {!each.fits && `${roughLength(each.deeper, unit)} deeper`}
                 </td>
               </tr>
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </section>
   );
 }
@@ -136,11 +137,11 @@ function chartOf(answer: RoomAnswer, unit: Unit): Chart {
     fullThread,
     hole,
     free: fit.free,
-    needed: own.needed,
+    needed: roughLength(own.needed, unit),
     sentence: spoken(answerParts(answer, unit)),
   };
   return {
-    title: CHART.titleNo,
+    title: CHART.title,
     subtitle: fill(CHART.subtitle, values, unit),
     description: fill(CHART.description, values, unit),
     x: { label: CHART.x, unit: CHART.xUnit, write: (value) => decimals(value, 1) },
@@ -198,7 +199,12 @@ export function Result({ answer, unit, lessons }: ResultProps<RoomAnswer>) {
       <Asked parts={askedParts(answer, unit)} />
       <div class="work">
         {reaches && (
-          <Section facts={factsOf(answer, unit)} unit={unit} drilled={study.drill !== null} />
+          <Section
+            facts={factsOf(answer, unit)}
+            unit={unit}
+            drilled={study.drill !== null}
+            caption={TEXT.section}
+          />
         )}
         <NumberList rows={rowsOf(answer, unit)} />
       </div>

@@ -6,7 +6,7 @@ import type { Part } from '../../words/answer';
 import { decimals, drillName, length, percent, threadRange, type Unit } from '../../words/format';
 import { materialShort } from '../../words/names';
 import { fill } from '../../words/template';
-import { unbroken, volume } from '../numbers';
+import { roughLength, unbroken, volume } from '../numbers';
 import type { RoomAnswer } from './state';
 
 export const BULKS: Record<ChipBulk, string> = {
@@ -36,6 +36,8 @@ export const TEXT = {
   depth: 'How deep must this hole be without chips in it?',
   direction: 'Which tap brings its chips back up?',
   plan: 'Plan this hole: which tap, which drill',
+  section:
+    'Tap at its deepest, with the longest chamfer of its class: the chips would have to go below it.',
   chartSource: 'bulking of turnings, from a chip-conveyor guide, packed by estimate',
 } as const;
 
@@ -43,7 +45,7 @@ const strong = (text: string): Part => ({ text, strong: true });
 
 /** Whether they fit, and what it would take. */
 export function answerParts({ study }: RoomAnswer, unit: Unit): Part[] {
-  const { own, short, shoulderNeeded } = study;
+  const { own, short } = study;
   if (short > 0) {
     return [
       { text: 'The tap is ' },
@@ -56,9 +58,7 @@ export function answerParts({ study }: RoomAnswer, unit: Unit): Part[] {
     { text: 'The chips ' },
     strong('do not fit'),
     { text: '. They would want the hole ' },
-    strong(`${length(own.deeper, unit)} deeper`),
-    { text: ', to ' },
-    strong(length(shoulderNeeded, unit)),
+    strong(`about ${roughLength(own.deeper, unit)} deeper`),
     { text: '.' },
   ];
 }
@@ -95,7 +95,7 @@ export function askedParts(answer: RoomAnswer, unit: Unit): string[] {
 }
 
 export const CHART = {
-  titleNo: 'The looser the chips, the more empty hole they want',
+  title: 'The looser the chips, the more empty hole they want',
   subtitle: '{thread}, {fullThread:length} of full thread, hole {hole:length}',
   description:
     'A straight rising line: free hole wanted below the tap against how many times the volume of the solid metal the chips fill. A level line shows the free hole there is. {sentence}',
@@ -105,7 +105,7 @@ export const CHART = {
   line: 'wanted',
   lineLong: 'free hole wanted',
   free: 'free now {free:length}',
-  here: 'packed: {needed:length}',
+  here: 'packed: {needed}',
   fine: 'fine',
   fineLong: 'fine chips {range}',
   broken: 'broken',

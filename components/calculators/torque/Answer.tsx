@@ -1,6 +1,7 @@
 /** The torque of one tap against its own strength and the spindle's, and of every other tap beside it. */
 
 import { torqueLimit } from '../../../core/job/torque-limit';
+import { StrokeChart } from '../../chart/StrokeChart';
 import { AnswerLine } from '../../result/AnswerLine';
 import { Notice } from '../../result/Notice';
 import { NumberList, type NumberRow } from '../../result/NumberList';
@@ -11,6 +12,7 @@ import { styleName } from '../../words/names';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
+import { Scroll } from '../Scroll';
 import { chipText } from '../chamfer/sentences';
 import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
 import type { TorqueAnswer } from './state';
@@ -38,6 +40,11 @@ function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {
         ]
       : []),
   ];
+}
+
+/** A worn tap would break, or stall the spindle. */
+function overloaded({ load: { share, spindle } }: TorqueAnswer): boolean {
+  return share.worn > 1 || (spindle !== undefined && spindle.worn > 1);
 }
 
 function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
@@ -73,7 +80,7 @@ function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
     <section aria-labelledby="styles-heading">
       <h2 id="styles-heading">{TEXT.styles}</h2>
       <p>{TEXT.stylesText}</p>
-      <div class="scroll">
+      <Scroll label={TEXT.styles}>
         <table class="rule">
           <thead>
             <tr>
@@ -106,7 +113,7 @@ function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </section>
   );
 }
@@ -170,7 +177,7 @@ function onward({ thread, load, hole, depth, material }: TorqueAnswer, unit: Uni
 export function Result({ answer, unit, lessons }: ResultProps<TorqueAnswer>) {
   return (
     <>
-      <AnswerLine parts={answerParts(answer, unit)} />
+      <AnswerLine parts={answerParts(answer, unit)} stop={overloaded(answer)} />
       <p class="because">
         {becauseText(answer, unit)} <Why lesson="torque" lessons={lessons} />
       </p>
@@ -180,6 +187,18 @@ export function Result({ answer, unit, lessons }: ResultProps<TorqueAnswer>) {
         <NumberList rows={rowsOf(answer, unit)} />
       </div>
       <p class="because">{TEXT.limit}</p>
+      {answer.stroke && (
+        <StrokeChart
+          model={{
+            band: answer.stroke,
+            conditions: askedParts(answer, unit).slice(0, 5).join(', '),
+            process: answer.load.style === 'form' ? 'form' : 'cut',
+            blind: answer.hole === 'blind',
+            unit,
+          }}
+          source={{ text: TEXT.chartSource, href: '/sources/#tap-chip-model' }}
+        />
+      )}
       <Styles answer={answer} unit={unit} />
       <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
     </>

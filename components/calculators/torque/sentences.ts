@@ -36,7 +36,7 @@ export const TEXT = {
   rubs: 'The chip is thinner than an edge can cut: this tap rubs. A shorter chamfer bites.',
   rubsTitle: 'The chip is too thin',
   limit: 'Torque is the limit, not power: a faster or slower spindle does not lower it.',
-  noNumbers: 'not worked out',
+  chartSource: 'the geometry of the cut, worked out here',
   plan: 'Plan this hole: drill, depths, speed',
   chamfer: 'What the length of the chamfer does',
   direction: 'Where this tap’s chips go',

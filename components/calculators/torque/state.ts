@@ -9,6 +9,8 @@ import {
   type LoadedStyle,
   type TapLoad,
 } from '../../../core/plan/tap-load';
+import { strokeBand, type StrokeBand } from '../../../core/plan/stroke-band';
+import { studyTap } from '../../../core/plan/tap-study';
 import type { HoleKind, HoleRequest } from '../../../core/plan/types';
 import type { Thread } from '../../../core/thread/thread';
 import type { Unit } from '../../words/format';
@@ -22,6 +24,8 @@ export interface TorqueAnswer {
   load: TapLoad;
   /** Every style with the same chamfer in the same hole. */
   loads: TapLoad[];
+  /** Torque along the stroke; null where it cannot be followed. */
+  stroke: StrokeBand | null;
   hole: HoleKind['kind'];
   /** mm of full thread, or of thickness. */
   depth: number;
@@ -57,6 +61,16 @@ function requestOf(
   };
 }
 
+function strokeOf(
+  request: HoleRequest,
+  style: LoadedStyle,
+  chamfer: ChamferClass,
+): StrokeBand | null {
+  const study = studyTap(request, { style, chamfer });
+  const band = study.ok ? strokeBand(study.value) : study;
+  return band.ok ? band.value : null;
+}
+
 export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, TorqueAnswer> {
   const reader = new Reader<Name>(values, unit);
   const thread = threadOf(reader, 'thread');
@@ -70,7 +84,8 @@ export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, Torqu
     return { answer: null, problems };
   }
   const request = requestOf(reader, depth, material, rest);
-  const loads = tapLoads(request, chosen ?? usualChamfer(request));
+  const chamfer = chosen ?? usualChamfer(request);
+  const loads = tapLoads(request, chamfer);
   if (!loads.ok) {
     const hard = loads.problems.find(({ code }) => code === 'too-hard');
     if (hard) return { answer: null, problems, refusal: hard };
@@ -86,6 +101,7 @@ export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, Torqu
     thread,
     load,
     loads: loads.value,
+    stroke: strokeOf(request, style, chamfer),
     hole: request.hole.kind,
     depth,
     material,
