@@ -13,6 +13,7 @@ export type { ThreadNoteCode, ThreadProblemCode } from './thread/codes';
 export { basicDiameters } from './thread/profile';
 export type { BasicDiameters } from './thread/profile';
 export { standardThreads } from './thread/standard';
+export { standardPipeThreads } from './thread/standard-pipe';
 export type { Hand, Thread, ThreadForm, ThreadSystem } from './thread/thread';
 
 export { engagementGroup, normalEngagement } from './limits/engagement-group';
@@ -97,6 +98,8 @@ export { DRILL_SERIES } from './drill/drill';
 
 export { readCallout } from './drawing/callout';
 export { planDrawing } from './drawing/plan-drawing';
+export { toolsFor } from './drawing/tools';
+export type { HoleTools } from './drawing/tools';
 export { CALLOUT_NOTE_CODES, CALLOUT_PROBLEM_CODES, QUESTION_CODES } from './drawing/types';
 export type {
   Callout,

@@ -77,7 +77,7 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
       const plan = planHole(request);
       const asked = questionsFor(callout.value, plan, callout.notes);
       questions.push(...asked.map((each) => ({ hole: index, ...each })));
-      const planned: PlannedHole = { line, callout, plan, verdict: 'unread' };
+      const planned: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
       return { ...planned, verdict: verdictOf(planned, asked.length) };
     });
   const workable = holes.flatMap(({ plan, verdict }, index) =>

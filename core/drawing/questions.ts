@@ -14,16 +14,35 @@ function numbersOf(list: { code: string; numbers: Record<string, number> }[], co
   return list.find((each) => each.code === code)?.numbers;
 }
 
+/** What is asked and what is there, in mm and in pitches. */
+function roomNumbers(callout: Callout, plan: HolePlan): Record<string, number> {
+  const { pitch } = plan.thread;
+  const fullThread =
+    callout.fullThread ?? numbersOf(plan.assumptions, 'full-thread-default')?.['depth'];
+  const limit = callout.hole?.depth;
+  return {
+    ...(fullThread !== undefined && { fullThread, fullThreadPitches: fullThread / pitch }),
+    ...(limit !== undefined && { limit }),
+    ...(fullThread !== undefined &&
+      limit !== undefined && {
+        room: limit - fullThread,
+        roomPitches: (limit - fullThread) / pitch,
+      }),
+  };
+}
+
 function reachQuestions(callout: Callout, plan: HolePlan): Asked[] {
   if (plan.taps.some((tap) => tap.verdict === 'best')) return [];
   const deeper = numbersOf(plan.remedies, 'deeper-hole');
   if (deeper) {
     const shorter = numbersOf(plan.remedies, 'shorter-thread');
+    const by = deeper['by']!;
     return [
       ask('hole-too-shallow', {
-        ...(callout.fullThread !== undefined && { fullThread: callout.fullThread }),
+        ...roomNumbers(callout, plan),
         needed: deeper['to']!,
-        by: deeper['by']!,
+        by,
+        byPitches: by / plan.thread.pitch,
         ...(shorter && { obtainable: shorter['to']! }),
       }),
     ];

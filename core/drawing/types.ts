@@ -36,6 +36,8 @@ export interface PlannedHole {
   line: string;
   callout: Outcome<Callout>;
   plan?: Outcome<HolePlan>;
+  /** What was asked of the planner for it. */
+  request?: HoleRequest;
   verdict: HoleVerdict;
 }
 

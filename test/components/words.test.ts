@@ -1,4 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import {
+  CALLOUT_NOTE_CODES,
+  CALLOUT_PROBLEM_CODES,
+  QUESTION_CODES,
+} from '../../core/drawing/types';
 import { MATERIAL_IDS } from '../../core/material/material';
 import {
   ASSUMPTION_CODES,
@@ -12,6 +17,7 @@ import { LIMITS_NOTE_CODES, LIMITS_PROBLEM_CODES } from '../../core/limits/codes
 import { SOURCES, type SourceId } from '../../core/sources';
 import * as words from '../../components/words';
 import { ASSUMPTIONS } from '../../components/words/en/assumptions';
+import { QUESTIONS } from '../../components/words/en/drawing';
 import { NOTES } from '../../components/words/en/notes';
 import { PROBLEMS } from '../../components/words/en/problems';
 import { REASONS } from '../../components/words/en/reasons';
@@ -31,9 +37,15 @@ describe('every code of the core has words, and no words are left over', () => {
     [
       'problems',
       PROBLEMS,
-      [...THREAD_PROBLEM_CODES, ...LIMITS_PROBLEM_CODES, ...REQUEST_PROBLEM_CODES],
+      [
+        ...THREAD_PROBLEM_CODES,
+        ...LIMITS_PROBLEM_CODES,
+        ...REQUEST_PROBLEM_CODES,
+        ...CALLOUT_PROBLEM_CODES,
+      ],
     ],
-    ['notes', NOTES, [...THREAD_NOTE_CODES, ...LIMITS_NOTE_CODES]],
+    ['notes', NOTES, [...THREAD_NOTE_CODES, ...LIMITS_NOTE_CODES, ...CALLOUT_NOTE_CODES]],
+    ['questions', QUESTIONS, QUESTION_CODES],
   ])('%s', (_, table, codes) => {
     expect(sorted(Object.keys(table))).toEqual(sorted(codes));
   });
@@ -57,6 +69,10 @@ describe('every code of the core has words, and no words are left over', () => {
 
 const everyTemplate: [string, string][] = [
   ...[REASONS, ASSUMPTIONS, PROBLEMS, NOTES].flatMap((table) => Object.entries(table)),
+  ...Object.entries(QUESTIONS).flatMap(([code, { short, text }]): [string, string][] => [
+    [code, short],
+    [code, text],
+  ]),
   ...[WARNINGS, REMEDIES].flatMap((table) =>
     Object.entries(table).map(([code, { text }]): [string, string] => [code, text]),
   ),

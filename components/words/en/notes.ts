@@ -1,9 +1,10 @@
 /** What should be said beside an answer that was given. English. */
 
+import type { CalloutNoteCode } from '../../../core/drawing/types';
 import type { LimitsNoteCode } from '../../../core/limits/codes';
 import type { ThreadNoteCode } from '../../../core/thread/codes';
 
-export const NOTES: Record<ThreadNoteCode | LimitsNoteCode, string> = {
+export const NOTES: Record<ThreadNoteCode | LimitsNoteCode | CalloutNoteCode, string> = {
   'number-size-read': 'Read as the number size {size}.',
   'not-standard-pair':
     'Not a pair of the standard lists. It is treated as special: its limits are computed, not tabulated.',
@@ -33,4 +34,13 @@ export const NOTES: Record<ThreadNoteCode | LimitsNoteCode, string> = {
     'The standard prints one of these limits otherwise than its formula gives; the printed one stands.',
   'pipe-name': '{typed} was read as {form}.',
   'gauging-dropped': 'The gauging note {typed} does not change the hole and was left out.',
+
+  // A line of a drawing.
+  'not-read': 'Not read: “{text}”.',
+  'through-assumed': 'No depth and no THRU: taken as a through hole.',
+  'depth-unclear': 'A number here was not understood. If it is the depth, write ↧ or DEEP with it.',
+  'depth-in-other-unit': '{typed} was read in the other unit: nothing else makes sense here.',
+  'counterbore-not-planned': '“{text}” is yours to make: the depths below count from its floor.',
+  'countersink-angle-assumed': 'No angle stands with the countersink: the usual one was taken.',
+  typical: 'TYP: the drawing means every like hole. Count them yourself.',
 };

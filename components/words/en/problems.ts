@@ -3,12 +3,13 @@
  * `{typed}` and the other slots without a kind are echoed as the core gives them.
  */
 
+import type { CalloutProblemCode } from '../../../core/drawing/types';
 import type { LimitsProblemCode } from '../../../core/limits/codes';
 import type { RequestProblemCode } from '../../../core/plan/codes';
 import type { ThreadProblemCode } from '../../../core/thread/codes';
 import type { ThreadFamily } from '../../../core/thread/not-covered';
 
-type ProblemCode = ThreadProblemCode | LimitsProblemCode | RequestProblemCode;
+type ProblemCode = ThreadProblemCode | LimitsProblemCode | RequestProblemCode | CalloutProblemCode;
 
 /** Between the last two of several spellings that could be meant. */
 export const OR = ' or ';
@@ -112,4 +113,12 @@ export const PROBLEMS: Record<ProblemCode, string> = {
     'Pipe threads are recognised but not planned here yet. Use the table of their own standard.',
   'spindle-out-of-range':
     'Spindle torque and speed must be more than 0, like 30 N·m and 3000 rev/min.',
+
+  // A line of a drawing.
+  'empty-line': 'This line is empty.',
+  'no-thread':
+    'No thread was found in this line. Put the thread on it, like M8x1.25-6H ↧16, or leave the line out.',
+  'count-absurd': '{typed} holes is more than any part has. Check the number before the ×.',
+  'two-threads':
+    'Two threads stand on this line, {first} and {second}. Put each on a line of its own, with its own depth.',
 };
