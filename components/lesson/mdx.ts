@@ -22,6 +22,7 @@ import Recall from './Recall.astro';
 import Section from './Section.astro';
 import RuleTable from './blind-holes/RuleTable.astro';
 import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
+import ToCalculator from './ToCalculator.astro';
 import ToPlanner from './ToPlanner.astro';
 import Worked from './Worked.astro';
 import WorkOut from './WorkOut.astro';
@@ -45,6 +46,7 @@ const shared = {
   Section,
   ThinTable,
   ThreadDepthChart,
+  ToCalculator,
   ToPlanner,
   TurnTheFace,
   WhereChipsEnd,

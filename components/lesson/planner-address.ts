@@ -3,9 +3,9 @@
 import type { HoleRequest } from '../../core/plan/types';
 import { FIELDS, type InputName } from '../planner/inputs';
 import { initialValues, writeAddress } from '../state/address';
-import { decimals } from '../words';
+import { decimals } from '../words/format';
 import { inchToMm, mmToInch } from '../../core/units';
-import type { Unit } from '../words';
+import type { Unit } from '../words/format';
 
 /** A length as somebody would type it in `unit`; in mm after all where inches would not be exact. */
 function typedLength(mm: number, unit: Unit): string {

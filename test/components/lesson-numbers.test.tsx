@@ -97,8 +97,8 @@ describe('thread depth against hole depth', () => {
       for (const unit of ['mm', 'in'] as const) {
         const span = chartSpan(thread, unit);
         const steps = depthSteps(thread, unit);
-        expect(steps.length).toBeGreaterThan(4);
-        expect(steps.length).toBeLessThanOrEqual(14);
+        expect(steps.length).toBeGreaterThan(3);
+        expect(steps.length).toBeLessThanOrEqual(9);
         expect(span.x[0]).toBeLessThan(span.x[1]);
         expect(limitSpan(thread).min).toBeLessThan(limitSpan(thread).max);
         const deepest = neededShoulder(

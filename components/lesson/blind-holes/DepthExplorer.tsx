@@ -16,6 +16,7 @@ import {
 } from './explore';
 import { ExplorerControls, type ControlName } from './ExplorerControls';
 import { Guess } from '../Guess';
+import { useArrival } from '../useArrival';
 import { readLength } from '../../fields/readLength';
 import { guessVerdict } from './guessVerdict';
 
@@ -55,35 +56,40 @@ export function DepthExplorer(props: DepthExplorerProps) {
   const asking = props.guess !== undefined && guess === null;
   const first = props.guess && guess !== null ? props.guess.trial : props.start;
   const [trial, setTrial] = useState<Trial>(first);
-  const explored = explore(trial, unit);
-  const { sentence, fits } = explored;
-  const ready = trial.fullThread !== null && trial.limit !== null;
+  const told = useArrival<HTMLDivElement>(guess !== null);
 
-  return (
-    <div class="explorer">
-      {asking && props.guess && (
+  if (asking && props.guess) {
+    const { question, trial: asked } = props.guess;
+    return (
+      <div class="explorer">
         <Guess
           name={name}
-          question={props.guess.question}
-          answer={explore(props.guess.trial, unit).sentence}
+          question={question}
+          answer={explore(asked, unit).sentence}
           label={EXPLORE.guessField}
           unit={unit}
           read={(text) => readLength(text, unit)?.mm ?? null}
           complaint={EXPLORE.guessRange}
           onGuess={(mm) => {
             setGuess(mm);
-            if (props.guess) setTrial(props.guess.trial);
+            setTrial(asked);
           }}
         />
-      )}
-      {!asking && (
-        <ExplorerControls
-          {...{ name, threads, controls, trial, unit }}
-          first={first}
-          onChange={setTrial}
-        />
-      )}
-      <div class={fits || !ready ? 'told' : 'told short'} role="status">
+      </div>
+    );
+  }
+
+  const explored = explore(trial, unit);
+  const { sentence, fits } = explored;
+  const ready = trial.fullThread !== null && trial.limit !== null;
+  return (
+    <div class="explorer">
+      <ExplorerControls
+        {...{ name, threads, controls, trial, unit }}
+        first={first}
+        onChange={setTrial}
+      />
+      <div class={fits || !ready ? 'told' : 'told short'} role="status" tabIndex={-1} ref={told}>
         {guess !== null && trial === first && <p>{guessVerdict(guess, trial, unit)}</p>}
         {ready && <p>{sentence}</p>}
       </div>

@@ -60,7 +60,7 @@ export function depthSteps(thread: ThreadOption, unit: Unit): number[] {
   const from = room('taper');
   const to = threadLimitsFor(thread).max + room('plug');
   const sizes = unit === 'mm' ? [0.5, 1, 2, 5, 10] : [0.025, 0.05, 0.1, 0.2, 0.5].map(inchToMm);
-  const step = sizes.find((size) => (to - from) / size <= 12) ?? sizes[sizes.length - 1]!;
+  const step = sizes.find((size) => (to - from) / size <= 7) ?? sizes[sizes.length - 1]!;
   const first = roundUp(from, step);
   return Array.from({ length: Math.ceil((to - first) / step) + 1 }, (_, i) => first + i * step);
 }

@@ -9,6 +9,7 @@ import { LOAD } from '../../words/en/chamfers';
 import { MATERIALS_SHORT } from '../../words/en/names';
 import { fill } from '../../words/template';
 import { Guess } from '../Guess';
+import { useArrival } from '../useArrival';
 import { CountStepper, LengthStepper } from '../Stepper';
 import {
   loadChart,
@@ -89,6 +90,7 @@ export function LoadExplorer(props: LoadExplorerProps) {
   const unit = useUnit();
   const [guess, setGuess] = useState<number | null>(null);
   const [trial, setTrial] = useState(start);
+  const told = useArrival<HTMLDivElement>(guess !== null);
   const { model, sentence } = loadChart(load, trial, unit);
   const ready = trial.threads !== null && trial.thickness !== null;
   const share = props.guess && loadShare(load, start, props.guess.from, props.guess.to);
@@ -112,7 +114,7 @@ export function LoadExplorer(props: LoadExplorerProps) {
         />
       )}
       {!asking && <Controls {...props} trial={trial} onChange={setTrial} />}
-      <div class="told" role="status">
+      <div class="told" role="status" tabIndex={-1} ref={told}>
         {guess !== null && trial === start && <p>{verdict}</p>}
         {ready && <p>{sentence}</p>}
       </div>
