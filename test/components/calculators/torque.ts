@@ -1,0 +1,4 @@
+export { engine } from '../../../components/calculators/torque/engine';
+export { EXAMPLE } from '../../../components/calculators/torque/examples';
+export { INPUTS } from '../../../components/calculators/torque/inputs';
+export { WORDS } from '../../../components/calculators/torque/messages';
