@@ -8,24 +8,31 @@ export interface FoldProps {
   /** Opens it when it turns true. Only the reader closes it: never under their fingers. */
   open?: boolean;
   /**
-   * Draws the inside only once it is opened, so that long tables cost nothing at each keystroke.
-   * Plain HTML from the server always holds it all. Not for parts of an island that is hydrated.
+   * When the inside is drawn. `at-opening`: only once opened, so that what nobody looks at costs
+   * nothing at each keystroke. `at-opening-live`: the same in a browser, while plain HTML from
+   * the server holds it all; not for an island that is hydrated, which must find what it draws.
    */
-  late?: boolean;
+  drawn?: 'at-once' | 'at-opening' | 'at-opening-live';
   children: ComponentChildren;
 }
 
 const ON_SERVER = typeof document === 'undefined';
 
-export function Fold({ summary, open = false, late = false, children }: FoldProps) {
+export function Fold({ summary, open = false, drawn = 'at-once', children }: FoldProps) {
   const [shown, setShown] = useState(open);
+  const [seen, setSeen] = useState(open);
+  const show = (now: boolean) => {
+    setShown(now);
+    if (now) setSeen(true);
+  };
   useEffect(() => {
-    if (open) setShown(true);
+    if (open) show(true);
   }, [open]);
+  const inside = seen || drawn === 'at-once' || (drawn === 'at-opening-live' && ON_SERVER);
   return (
-    <details class="fold" open={shown} onToggle={(event) => setShown(event.currentTarget.open)}>
+    <details class="fold" open={shown} onToggle={(event) => show(event.currentTarget.open)}>
       <summary>{summary}</summary>
-      <div>{(shown || ON_SERVER || !late) && children}</div>
+      <div>{inside && children}</div>
     </details>
   );
 }

@@ -104,7 +104,7 @@ export function MoreFields({ form }: { form: FormState }) {
   const used = MORE_NAMES.some((name) => form.values[name] !== '') || form.values.rpm !== '';
   const through = form.values.hole === 'through';
   return (
-    <Fold summary={TEXT.more} open={used}>
+    <Fold summary={TEXT.more} open={used} drawn="at-opening">
       {through && <LengthField form={form} name="partial" />}
       {form.values.drive !== 'hand' && (
         <TextField {...bind(form, 'rpm')} unit="rev/min" optional digits />

@@ -93,7 +93,7 @@ export function PlanDrills({ plan, unit }: { plan: HolePlan; unit: Unit }) {
       {limits && <p class="quiet">Minor diameter: {limits}.</p>}
       <DrillTable caption={TEXT.nearDrills} drills={near} plan={plan} unit={unit} />
       {near.length < plan.drills.length && (
-        <Fold late summary={`${TEXT.allDrills} (${plan.drills.length})`}>
+        <Fold drawn="at-opening-live" summary={`${TEXT.allDrills} (${plan.drills.length})`}>
           <DrillTable caption={TEXT.allDrills} drills={plan.drills} plan={plan} unit={unit} />
         </Fold>
       )}

@@ -2,27 +2,24 @@
 
 import type { Note } from '../../core/outcome';
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
+import { useMemo } from 'preact/hooks';
 import { HoleSection } from '../drawing/HoleSection';
 import { AnswerLine } from '../result/AnswerLine';
+import { useFollowing } from '../state/useFollowing';
 import {
   answerSentence,
-  assumptionText,
   becauseSentence,
   bestTap,
-  cautionText,
   materialName,
-  NOT_A_RATING,
   noteText,
-  remedyText,
   type Unit,
 } from '../words';
-import { cautionsFor } from './cautions';
 import { TEXT } from './messages';
 import { DesignerNote } from './DesignerNote';
-import { PlanDrills } from './PlanDrills';
-import { PlanNotices, WatchLine } from './PlanNotices';
+import { PlanDetails } from './PlanDetails';
+import { WatchLine } from './PlanNotices';
 import { PlanNumbers } from './PlanNumbers';
-import { PlanTaps } from './PlanTaps';
+import { PlanRemedies } from './PlanRemedies';
 
 export interface PlanResultProps {
   plan: HolePlan;
@@ -47,55 +44,13 @@ function Because({ plan, request, unit, lessons }: PlanResultProps) {
   );
 }
 
-function Remedies({ plan, unit }: { plan: HolePlan; unit: Unit }) {
-  if (plan.remedies.length === 0) return null;
-  return (
-    <section class="remedies" aria-labelledby="remedies-heading">
-      <h2 id="remedies-heading">{bestTap(plan) ? TEXT.helps : TEXT.remedies}</h2>
-      <ol>
-        {plan.remedies.map((remedy) => {
-          const { title, text } = remedyText(remedy, unit);
-          return (
-            <li key={remedy.code}>
-              <strong>{title}.</strong> {text}
-            </li>
-          );
-        })}
-      </ol>
-    </section>
-  );
-}
+/** Time from the sentence to the drawing, ms: too short to see, long enough to paint the one first. */
+const DRAWING_FOLLOWS = 40;
 
-function Assumed({ plan, unit }: { plan: HolePlan; unit: Unit }) {
-  return (
-    <section class="assumed" aria-labelledby="assumed-heading">
-      <h2 id="assumed-heading">{TEXT.assumed}</h2>
-      <ul>
-        {plan.assumptions.map((assumption) => (
-          <li key={assumption.code}>{assumptionText(assumption, unit)}</li>
-        ))}
-      </ul>
-      <p>
-        <strong>{NOT_A_RATING.short}</strong>
-      </p>
-    </section>
-  );
-}
-
-function AtTheMachine({ request }: { request: HoleRequest }) {
-  return (
-    <section class="at-machine" aria-labelledby="machine-heading">
-      <h2 id="machine-heading">{TEXT.machine}</h2>
-      <ul>
-        {cautionsFor(request).map((id) => (
-          <li key={id}>{cautionText(id).title}.</li>
-        ))}
-      </ul>
-      <p>
-        {NOT_A_RATING.defer} <a href="/safety/">{TEXT.safety}</a>
-      </p>
-    </section>
-  );
+function Drawing(current: { plan: HolePlan; request: HoleRequest; unit: Unit }) {
+  const { value } = useFollowing(current, current.plan, DRAWING_FOLLOWS);
+  // The same element again costs nothing to draw.
+  return useMemo(() => <HoleSection {...value} />, [value]);
 }
 
 /** What the limits' reading adds; how the thread was read stands at its field already. */
@@ -125,12 +80,12 @@ export function PlanResult(props: PlanResultProps) {
       <Notes notes={notes} unit={unit} />
       <WatchLine plan={plan} unit={unit} />
       <div class="work">
-        <HoleSection plan={plan} request={request} unit={unit} />
+        <Drawing plan={plan} request={request} unit={unit} />
         {best ? (
           <PlanNumbers plan={plan} request={request} tap={best} unit={unit} />
         ) : (
           <div>
-            <Remedies plan={plan} unit={unit} />
+            <PlanRemedies plan={plan} unit={unit} />
             <DesignerNote plan={plan} request={request} unit={unit} />
           </div>
         )}
@@ -142,14 +97,7 @@ export function PlanResult(props: PlanResultProps) {
           </a>
         </p>
       )}
-      <PlanNotices plan={plan} unit={unit} lessons={lessons} />
-      {best && <Remedies plan={plan} unit={unit} />}
-      <PlanTaps taps={plan.taps} system={plan.thread.system} unit={unit} />
-      <PlanDrills plan={plan} unit={unit} />
-      <div class="ground">
-        <Assumed plan={plan} unit={unit} />
-        <AtTheMachine request={request} />
-      </div>
+      <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} />
     </>
   );
 }

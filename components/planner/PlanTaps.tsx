@@ -78,7 +78,7 @@ export function PlanTaps({ taps, system, unit }: PlanTapsProps) {
     <section aria-labelledby="taps-heading">
       <h2 id="taps-heading">{TEXT.taps}</h2>
       <TapTable taps={worthSaying(taps)} system={system} unit={unit} caption={TEXT.taps} />
-      <Fold late summary={`${TEXT.allTaps} (${taps.length})`}>
+      <Fold drawn="at-opening-live" summary={`${TEXT.allTaps} (${taps.length})`}>
         <TapTable taps={taps} system={system} unit={unit} caption={TEXT.allTaps} />
       </Fold>
     </section>

@@ -2,6 +2,7 @@
 
 import type { ThreadSystem } from '../../core/thread/thread';
 import { ChoiceField } from '../fields/ChoiceField';
+import { fieldId } from '../fields/field';
 import { SelectField } from '../fields/SelectField';
 import { TextField, type TextFieldProps } from '../fields/TextField';
 import { chooseUnit } from '../state/units';
@@ -116,10 +117,15 @@ function SpindleFields({ form }: { form: FormState }) {
 function UnitOffer({ form: { values, system, unit } }: { form: FormState }) {
   const likely = system === 'metric' ? 'mm' : 'in';
   if (values.thread.trim() === '' || likely === unit) return null;
+  const turn = () => {
+    chooseUnit(likely);
+    // This button goes away: leave the keyboard where it came from.
+    document.getElementById(fieldId('thread'))?.focus();
+  };
   return (
     <p class="unit-offer">
       {TEXT.readIn[unit]}{' '}
-      <button type="button" class="link-button" onClick={() => chooseUnit(likely)}>
+      <button type="button" class="link-button" onClick={turn}>
         {TEXT.turnTo[likely]}
       </button>
     </p>

@@ -13,6 +13,36 @@ import {
   type Values,
 } from './address';
 
+/**
+ * Longest query that every server takes. What is longer stays with this entry of the history: it
+ * survives Back and a reload, but not a bookmark, and the page offers a file for it.
+ */
+const LONGEST = 4000;
+
+/** Whether these values can be kept in an address. */
+export function fitsAddress<Name extends string>(
+  values: Values<Name>,
+  fields: readonly AddressField<Name>[],
+): boolean {
+  return writeAddress(values, fields).length <= LONGEST;
+}
+
+/** The state and query that an entry of the history is given. */
+function entryOf<Name extends string>(
+  values: Values<Name>,
+  fields: readonly AddressField<Name>[],
+): { state: { typed: string } | null; search: string } {
+  const search = writeAddress(values, fields);
+  return search.length <= LONGEST ? { state: null, search } : { state: { typed: search }, search: '' };
+}
+
+/** What was typed on this entry: from its address, or from the entry itself where that was too long. */
+function searchOf(): string {
+  const state: unknown = history.state;
+  const typed = typeof state === 'object' && state !== null && 'typed' in state && state.typed;
+  return location.search === '' && typeof typed === 'string' ? typed : location.search;
+}
+
 /** Browsers refuse a page that rewrites its address at every keystroke of fast typing. */
 const REWRITE_DELAY = 250;
 
@@ -54,8 +84,8 @@ export function useAddress<Name extends string>(
   const rewrite = useCallback(() => {
     window.clearTimeout(timer.current);
     timer.current = undefined;
-    const search = writeAddress(latest.current, fields);
-    history.replaceState(null, '', location.pathname + search + location.hash);
+    const { state, search } = entryOf(latest.current, fields);
+    history.replaceState(state, '', location.pathname + search + location.hash);
   }, [fields]);
 
   useEffect(() => {
@@ -63,7 +93,7 @@ export function useAddress<Name extends string>(
       window.clearTimeout(timer.current);
       timer.current = undefined;
       editing.current = false;
-      const { values, notes } = readAddress(location.search, fields);
+      const { values, notes } = readAddress(searchOf(), fields);
       latest.current = values;
       setHeld({ values, notes, read: true });
       arrived.current(values);
@@ -82,7 +112,8 @@ export function useAddress<Name extends string>(
         timer.current = window.setTimeout(rewrite, REWRITE_DELAY);
       } else {
         editing.current = true;
-        history.pushState(null, '', location.pathname + writeAddress(latest.current, fields));
+        const { state, search } = entryOf(latest.current, fields);
+        history.pushState(state, '', location.pathname + search);
       }
     },
     [fields, rewrite],

@@ -91,17 +91,14 @@ test('the whole journey with the keyboard alone', async ({ page }) => {
   await open(page, '/plan/');
   await field.thread(page).focus();
   await page.keyboard.type('1/4-20 UNC-2B');
-  await page.keyboard.press('Tab');
+  await expect(page.locator('#field-thread-reading')).toContainText('20 threads per inch');
   // An inch thread on a millimetre page: the way to inches is the next stop.
+  await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: 'Use inches' })).toBeFocused();
   await page.keyboard.press('Enter');
+  await expect(field.thread(page)).toBeFocused();
   await page.keyboard.press('Tab');
-  if (
-    !(await page
-      .getByRole('radio', { name: 'Blind' })
-      .evaluate((e) => e === document.activeElement))
-  )
-    await page.getByRole('radio', { name: 'Blind' }).focus();
+  await expect(page.getByRole('radio', { name: 'Blind' })).toBeFocused();
   await page.keyboard.press('Space');
   await page.keyboard.press('Tab');
   await page.keyboard.type('1/2');
