@@ -83,6 +83,26 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     cautions: ['part-spins', 'entanglement', 'reaching-in', 'flying-chips'],
     units: true,
   },
+  {
+    slug: 'tap-strength',
+    title: 'Tap strength',
+    question: 'What breaks this tap, and where should a clutch let go?',
+    description:
+      'The torque that twists a tap off, from its style or its measured core, with its band; what a job takes of it, sharp and worn; clutch setting, wrench length, danger of the thread.',
+    sources: ['from-memory', 'common-practice', 'derived'],
+    cautions: ['flying-chips', 'hand-tapping', 'sharp-tools'],
+    units: true,
+  },
+  {
+    slug: 'spindle',
+    title: 'Spindle',
+    question: 'Has this spindle the torque for this tap, and at which speeds?',
+    description:
+      'A tap’s torque against the torque curve of a spindle, from a few points of its manual: the share used, the speeds with enough, and why power is not the limit.',
+    sources: ['tap-chip-model', 'speed-charts', 'common-practice', 'derived'],
+    cautions: ['part-spins', 'reaching-in'],
+    units: true,
+  },
 ];
 
 export function catalogued(slug: string): CatalogueEntry {

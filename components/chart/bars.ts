@@ -79,7 +79,7 @@ function endWords(bar: Bar, top: number, x: Scale, write: Axis['write']): Mark[]
   const baseline = top + BAR - 3;
   const role = bar.strong ? 'value' : 'word';
   const right = text(role, [x(bar.high) + 6, baseline], write(bar.high));
-  if (bar.low === 0) return [right];
+  if (bar.low === 0 || bar.low === bar.high) return [right];
   return [text(role, [x(bar.low) - 6, baseline], write(bar.low), { anchor: 'end' }), right];
 }
 

@@ -6,13 +6,15 @@ import type { Spread } from '../spread';
 import { clutchSetting, type ClutchSetting } from '../tap/clutch';
 import { dangerIndex, dangerOverM10 } from '../tap/danger';
 import { tapMajor } from '../tap/major';
-import { WORN } from '../tap/styles';
+import { WEAR, WORN } from '../tap/styles';
 import { breakingBand, judgeShare, type ShareJudgement } from '../tap/twist';
 import { measuredWeb, webSpread, type TwistedStyle } from '../tap/web';
 import { wrenchArm } from '../tap/wrench';
 import { referenceFlutes } from '../load/torque';
 import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
+import type { Warning } from './types';
+import { shareWarnings } from './warnings';
 
 export interface StrengthQuestion {
   thread: string;
@@ -40,15 +42,22 @@ export interface StrengthStudy {
   flutes: number;
   breaks: { low: number; expected: number; high: number };
   danger: { index: number; overM10: number };
-  torque?: { sharp: number; worn: number; share: StrengthShare };
+  torque?: {
+    sharp: number;
+    worn: { low: number; expected: number; high: number };
+    share: StrengthShare;
+    warnings: Warning[];
+    /** The most that wear makes of the torque against the weakest tap of the kind. */
+    gap: 'clear' | 'near' | 'over';
+  };
   /** Null where no setting serves; missing where no torque is known. */
   clutch?: ClutchSetting | null;
   /** mm from the axis to the hand. */
   arm: number;
 }
 
-/** Worst that wear makes of a torque before a tap is changed. Common practice. */
-const WORN_MOST = 2;
+/** From this share of the weakest tap on, the bands are close. Common practice. */
+const NEAR = 0.85;
 
 /** Threads that every trade knows, safest shape first, to lay another beside. */
 export const FAMILIAR = [
@@ -72,8 +81,15 @@ export function familiarDangers(): { designation: string; index: number }[] {
 
 function shareOf(sharp: number, breaks: StrengthStudy['breaks']): StrengthShare {
   const shares = { sharp: sharp / breaks.expected, worn: (WORN * sharp) / breaks.expected };
-  const worst = (WORN_MOST * sharp) / breaks.low;
+  const worst = (WEAR.high * sharp) / breaks.low;
   return { ...shares, worst, judgement: judgeShare(shares) };
+}
+
+function loadOf(sharp: number, breaks: StrengthStudy['breaks']): StrengthStudy['torque'] {
+  const share = shareOf(sharp, breaks);
+  const worn = { low: WEAR.low * sharp, expected: WORN * sharp, high: WEAR.high * sharp };
+  const gap = share.worst > 1 ? 'over' : share.worst > NEAR ? 'near' : 'clear';
+  return { sharp, worn, share, warnings: shareWarnings(share), gap };
 }
 
 /**
@@ -106,7 +122,7 @@ export function strengthStudy(question: StrengthQuestion): Outcome<StrengthStudy
       ...(torque === undefined
         ? {}
         : {
-            torque: { sharp: torque, worn: WORN * torque, share: shareOf(torque, breaks) },
+            torque: loadOf(torque, breaks),
             clutch: clutchSetting(torque, breaks.expected),
           }),
       arm: wrenchArm(breaks.expected),

@@ -3,6 +3,7 @@
 import { middleThreads } from '../chamfer/classes';
 import type { SourceId } from '../sources';
 import { STYLES } from '../tap/styles';
+import { WATCH } from '../tap/twist';
 import type { WarningCode } from './codes';
 import type { Job } from './job';
 import type { Judged } from './judge';
@@ -10,7 +11,7 @@ import type { StripCheck } from './strength';
 import type { Warning } from './types';
 
 /** Share of the breaking torque above which a sharp, and a worn, tap is watched. Common practice. */
-export const SHARE_WATCH = { sharp: 1 / 3, worn: 1 / 2 } as const;
+export const SHARE_WATCH = { sharp: WATCH.sharp, worn: WATCH.worn } as const;
 
 /** Share of the spindle's torque that a worn tap may take before it is said. Common practice. */
 export const SPINDLE_WATCH = 0.9;

@@ -5,6 +5,7 @@
  * (one tool maker's test and table, which disagree by 15 %). Web: common practice, measure yours.
  */
 
+import type { Spread } from '../spread';
 import type { TapProcess, TapStyle } from './tap';
 import { webSpread } from './web';
 
@@ -34,6 +35,9 @@ export const STYLES: Record<TapStyle, StyleFacts> = {
 
 /** Torque of a worn tap over a sharp one, at the usual time to change it (1.3 to 2). Common practice. */
 export const WORN = 1.65;
+
+/** From least to most that wear makes of a sharp torque. Common practice. */
+export const WEAR: Spread = { low: 1.3, likely: WORN, high: 2 };
 
 /** Half-width of the band on every predicted cutting torque, as a factor. Source: `tap-chip-model`. */
 export const TORQUE_BAND = 1.4;

@@ -8,7 +8,7 @@ import { formHoleFactor } from '../load/forming';
 import { peakTorque, type CuttingTorqueInput } from '../load/torque';
 import { publishedFactor, thinningFactor } from '../load/chamfer-curve';
 import { propagate, swings, type Spread, type Spread90, type Swing } from '../spread';
-import { STYLES, WORN } from './styles';
+import { STYLES, WEAR } from './styles';
 import { SECTION_SPREAD, STEEL_SPREAD, twistOff } from './twist';
 import type { TwistedStyle } from './web';
 
@@ -20,9 +20,6 @@ const MATERIAL: Spread = { low: 0.85, likely: 1, high: 1.2 };
 
 /** Rubbing of the guiding threads may be half or twice what is assumed. A modelling assumption. */
 const RUBBING: Spread = { low: 0.5, likely: 1, high: 2 };
-
-/** Torque of a worn tap over a sharp one. Common practice. */
-const WEAR: Spread = { low: 1.3, likely: WORN, high: 2 };
 
 export interface DoubtInput {
   cut: CuttingTorqueInput;
