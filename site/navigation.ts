@@ -10,6 +10,8 @@ export interface NavigationLink {
 
 export const MAIN: readonly NavigationLink[] = [
   { label: 'Plan a hole', href: '/' },
+  { label: 'Threads', href: '/threads/' },
+  { label: 'Calculators', href: '/calculators/' },
   { label: 'Lessons', href: '/lessons/' },
   { label: 'Safety', href: '/safety/' },
   { label: 'Sources', href: '/sources/' },

@@ -36,9 +36,7 @@ export const SCREW_STRENGTH: Readonly<Record<ScrewGrade, number>> = {
 /** Shear strength over tensile strength of screws and of common metals. Source: `shear-strength`. */
 export const SHEAR_SHARE = 0.6;
 
-/** Grades that a thread's page shows, weakest first: the common steel ones and one stainless. Common practice; no unit. */
+/** Grades that a thread's page shows: the usual steel one, a strong one, a stainless one. Common practice; no unit. */
 export function commonScrews(system: ThreadSystem): ScrewGrade[] {
-  return system === 'unified'
-    ? ['SAE 2', 'SAE 5', 'SAE 8', 'A2-70']
-    : ['8.8', '10.9', '12.9', 'A2-70'];
+  return system === 'unified' ? ['SAE 5', 'SAE 8', 'A2-70'] : ['8.8', '12.9', 'A2-70'];
 }

@@ -86,6 +86,6 @@ export function usualDrill(
     listed: listedDrill(thread),
     target: targetHole(thread, window.major),
     largest: false,
-    system: thread.system === 'metric' ? 'metric' : 'inch',
+    system: thread.system === 'unified' ? 'inch' : 'metric',
   });
 }

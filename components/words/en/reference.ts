@@ -48,6 +48,7 @@ export const DRILLS = {
   in: 'in',
   percent: '% of thread, shop / ISO base',
   likely: 'Likely hole, {unit}',
+  verdict: 'Verdict',
   listed: 'in the printed lists',
   chosen: 'first choice',
   note: 'Inside: even if it cuts as large as such drills usually do in steel. At risk: only if it cuts its own size. Other materials scatter less.',
@@ -56,9 +57,10 @@ export const DRILLS = {
 } as const;
 
 export const TRAPS = {
-  listed: 'Printed lists give {drill} for this thread: {size}, over the hole of class {classes}.',
+  listed:
+    'Printed lists give {drill} for this thread, but[, at {size},] it is over the hole of class {classes}.',
   plenty:
-    '{drill} looks near enough at {percent} of thread (shop base), but {size} is over the hole of class {classes}.',
+    '{drill} looks near enough at {percent} of thread (shop base), but[, at {size},] it is over the hole of class {classes}.',
   title: 'Trap drills',
   title1: 'Trap drill',
 } as const;
@@ -205,34 +207,25 @@ export const BAR = {
     'A bar from {min} to {max}, the hole of class {class}. On it the drills near it, each a mark at its own size with a line to the size it likely cuts. {inside} {traps}',
   insideList: 'Inside: {drills}.',
   trapList: 'Outside: {drills}.',
-  hole: 'hole of class {class}',
-  key: '● inside   ▲ at risk   ✕ outside   ─ likely oversize',
-  pitchTitle: 'pitch diameter, class {class}',
+  hole: 'hole of class {class}, {unit}',
+  upTo: 'to',
+  key: '● inside, ▲ at risk, ✕ outside. The line from a mark runs to the hole such a drill likely cuts.',
+  pitchTitle: 'pitch diameter of class {class}, {unit}',
+  pitchDescription:
+    'A bar from {min} to {max}, the pitch diameter of class {class}, with the pitch diameters of new taps on it: {taps}.',
 } as const;
 
 export const TABLES = {
   thread: 'Thread',
   hole: 'Hole, {unit}',
   pitch: 'Pitch diameter, {unit}',
+  gauge: 'Gauge length, mm',
   drill: 'Drill',
-  percent: '% shop base',
+  percent: '% of thread, shop base',
   listed: 'Printed lists',
-  note: 'Class {class} unless marked. Hole and drill: minor diameter. % on the US shop base. A drill marked † is at risk: its likely oversize passes the class.',
+  description:
+    'Hole and pitch diameter limits with the drill that falls inside, to print or download.',
+  note: 'Hole: the minor diameter. † at risk: its likely oversize passes the class. ‡ outside the class. – nothing held or nothing stocked: see the thread’s page.',
   download: 'Download',
-  headed: 'Source',
   other: 'Other tables',
-} as const;
-
-export const FIND = {
-  heading: 'Threads',
-  lead: 'Limits, drills, taps and gauges of every standard thread, a page each. Type one, or choose from the lists.',
-  label: 'Thread',
-  hint: 'As the drawing has it: M8, 1/4-20, #10-32, G1/4.',
-  open: 'Open {name}',
-  matches: 'Pages that fit',
-  special: 'No page of its own: not in the standard lists. Its limits can still be worked out:',
-  calculate: 'thread limits of {name}',
-  otherHand: 'Left-hand threads have the limits, drills and gauges of right-hand ones.',
-  relatives: 'Wire-insert holes and J threads stand on the page of their size.',
-  browse: 'All of them',
 } as const;

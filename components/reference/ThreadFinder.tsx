@@ -1,0 +1,90 @@
+/** Finds a thread's page by typing it; without script the lists below it do. */
+
+import { useEffect, useState } from 'preact/hooks';
+import { TextField } from '../fields/TextField';
+import { noteText, problemText, readingText } from '../words';
+import { FIND } from '../words/en/finder';
+import { fill } from '../words/template';
+import { threadName } from '../words/thread-address';
+import { findThread, type Found, type PageLink } from './find';
+
+/** The links of the lists that stand on the page anyway: nothing is sent twice. */
+function linksUnder(id: string): PageLink[] {
+  const links = document.getElementById(id)?.querySelectorAll('a') ?? [];
+  return [...links].map((link) => ({
+    name: link.textContent ?? '',
+    href: link.getAttribute('href') ?? '',
+  }));
+}
+
+function Result({ found }: { found: Found }) {
+  const { page, near, special, relative } = found;
+  const target = page ?? relative;
+  return (
+    <div class="found" aria-live="polite">
+      {target && (
+        <p>
+          <a class="button" href={target.href}>
+            {fill(FIND.open, { name: target.name }, 'mm')}
+          </a>
+        </p>
+      )}
+      {relative && <p>{FIND.relative}</p>}
+      {special && (
+        <p>
+          {readingText(special)}. {FIND.special}{' '}
+          <a href={`/calculators/thread-limits/?thread=${encodeURIComponent(special.designation)}`}>
+            {fill(FIND.calculate, { name: threadName(special) }, 'mm')}
+          </a>
+        </p>
+      )}
+      {near.length > 0 && (
+        <ul class="thread-list" aria-label={FIND.matches}>
+          {near.map(({ name, href }) => (
+            <li key={href}>
+              <a href={href}>{name}</a>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+export function ThreadFinder({ list }: { list: string }) {
+  const [typed, setTyped] = useState('');
+  const [settled, setSettled] = useState(false);
+  const [pages, setPages] = useState<PageLink[]>([]);
+  useEffect(() => setPages(linksUnder(list)), [list]);
+  const found = findThread(typed, pages);
+  const [problem] = found.problems;
+  const open = found.page ?? found.relative ?? (found.near.length === 1 ? found.near[0] : null);
+  return (
+    <form
+      class="thread-finder needs-script"
+      noValidate
+      autocomplete="off"
+      onSubmit={(event) => {
+        event.preventDefault();
+        setSettled(true);
+        if (open) window.location.assign(open.href);
+      }}
+    >
+      <TextField
+        name="find"
+        label={FIND.label}
+        hint={FIND.hint}
+        large
+        value={typed}
+        onInput={(text) => {
+          setTyped(text);
+          setSettled(false);
+        }}
+        onSettle={() => setSettled(true)}
+        reading={found.notes.map((note) => noteText(note, 'mm')).join(' ')}
+        {...(settled && problem ? { problem: problemText(problem, 'mm') } : {})}
+      />
+      <Result found={found} />
+    </form>
+  );
+}

@@ -1,0 +1,23 @@
+/** Every pipe thread that a hole may have, for lists and pages. */
+
+import { AMERICAN_PIPE, PARALLEL_ONLY, WHITWORTH_PIPE } from '../data/pipe-sizes';
+import { readThread } from './read';
+import type { Thread } from './thread';
+
+/**
+ * Pipe threads by size: G of ISO 228-1, Rp and Rc of ISO 7-1, NPT of ASME B1.20.1. Sizes as text, lengths mm.
+ * Ordered by standard, then size. Sources: `iso-228-1`, `iso-7-1`, `asme-b1-20-1`.
+ */
+export function standardPipeThreads(): Thread[] {
+  const sealing = WHITWORTH_PIPE.filter(({ size }) => !PARALLEL_ONLY.includes(size));
+  const names = [
+    ...WHITWORTH_PIPE.map(({ size }) => `G${size}`),
+    ...sealing.map(({ size }) => `Rp${size}`),
+    ...sealing.map(({ size }) => `Rc${size}`),
+    ...AMERICAN_PIPE.map(({ size }) => `${size} NPT`),
+  ];
+  return names.flatMap((name) => {
+    const reading = readThread(name);
+    return reading.ok ? [reading.value] : [];
+  });
+}
