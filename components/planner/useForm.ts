@@ -1,7 +1,4 @@
-/**
- * The planner's form between keyboard, address and core: computes at every keystroke, complains
- * only when a field was left changed or the form was sent.
- */
+/** The planner's form between keyboard, address and core: computes at every keystroke. */
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { restateLength } from '../fields/readLength';
@@ -9,17 +6,15 @@ import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import type { Unit } from '../words';
-import { baseUnit, FIELDS, isLength, isStarted, type InputName, type Inputs } from './inputs';
 import type * as engineModule from './engine';
-import type { Attempt } from './state';
-import { useEngine } from './useEngine';
+import { baseUnit, FIELDS, isLength, isStarted, type InputName, type Inputs } from './inputs';
 import type { FormState } from './PlannerForm';
+import type { Attempt } from './state';
+import { useComplaints } from './useComplaints';
+import { useEngine } from './useEngine';
 
 /** What `./engine` offers; a page may bring more along with it. */
 export type Engine = typeof engineModule;
-
-const ALL: ReadonlySet<InputName> = new Set(FIELDS.map(({ name }) => name));
-const NONE: ReadonlySet<InputName> = new Set();
 
 /** Everything typed as a bare length, said in its own unit once the page reads another. */
 function restated(values: Inputs, from: Unit, to: Unit): Partial<Inputs> {
@@ -30,11 +25,6 @@ function restated(values: Inputs, from: Unit, to: Unit): Partial<Inputs> {
     }
   }
   return changes;
-}
-
-/** Fields that came filled in from the address: what is wrong in them is said at once. */
-function filled(values: Inputs): ReadonlySet<InputName> {
-  return new Set(FIELDS.flatMap(({ name, initial }) => (values[name] === initial ? [] : [name])));
 }
 
 export interface PlannerState<E extends Engine = Engine> {
@@ -61,60 +51,47 @@ export interface PlannerState<E extends Engine = Engine> {
   touch: () => void;
 }
 
-/** `load` brings what reckons; it must be one constant function. */
-export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<E> {
-  const [complaining, setComplaining] = useState(NONE);
-  const [editing, setEditing] = useState<InputName | null>(null);
-  const [refusals, setRefusals] = useState(0);
-  const [touched, setTouched] = useState(false);
-  const [sent, setSent] = useState(false);
+/** The values in the address and the unit they are read in, kept in step. */
+function useInputs(onArrive: (values: Inputs) => void) {
   const unit = useUnit();
-
-  const {
-    values,
-    notes,
-    set: write,
-    settle: rest,
-  } = useAddress(FIELDS, (arrived) => {
+  const { values, notes, set, settle } = useAddress(FIELDS, (arrived) => {
     openInUnit(arrived.units, isStarted(arrived));
-    setComplaining(filled(arrived));
-    setEditing(null);
-    setRefusals(0);
+    onArrive(arrived);
   });
   const started = isStarted(values);
-  const { engine, failed } = useEngine(load, started || touched);
-
   useUnitChosen((next) => {
     if (!started) return;
-    write(restated(values, next === 'mm' ? 'in' : 'mm', next));
-    rest();
+    set(restated(values, next === 'mm' ? 'in' : 'mm', next));
+    settle();
   });
+  return { unit, values, notes, set, settle, started };
+}
 
+/** `load` brings what reckons; it must be one constant function. */
+export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<E> {
+  const complaints = useComplaints();
+  const { refused } = complaints;
+  const [touched, setTouched] = useState(false);
+  const [sent, setSent] = useState(false);
+  const { unit, values, notes, set, settle, started } = useInputs(complaints.arrived);
+  const { engine, failed } = useEngine(load, started || touched);
   const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
+
   // Sent before there was anything to judge it with: it is judged when there is.
   useEffect(() => {
     if (!sent || !result) return;
     setSent(false);
-    if (result.problems.length > 0) setRefusals((count) => count + 1);
-  }, [sent, result]);
+    if (result.problems.length > 0) refused();
+  }, [sent, result, refused]);
 
-  // While a field is being typed in, nothing is said about it, nor about how it sits with others.
-  const shown = (result?.problems ?? [])
-    .filter(
-      ({ field, whole }) =>
-        complaining.has(field) && field !== editing && !(whole && editing !== null),
-    )
-    .map(({ field, problem }) => ({
-      field,
-      text: engine?.fieldProblemText(field, problem, unit) ?? '',
-    }));
-
+  const shown = (result?.problems ?? []).filter(complaints.due).map(({ field, problem }) => ({
+    field,
+    text: engine?.fieldProblemText(field, problem, unit) ?? '',
+  }));
   const put = (next: Inputs) => {
-    write({ ...next, ...restated(next, 'mm', unit) });
-    rest();
-    setComplaining(NONE);
-    setEditing(null);
-    setRefusals(0);
+    set({ ...next, ...restated(next, 'mm', unit) });
+    settle();
+    complaints.arrived(initialValues(FIELDS));
   };
 
   return {
@@ -125,27 +102,25 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
     started,
     attempt: result,
     shown,
-    refusals,
+    refusals: complaints.refusals,
     form: {
       values,
       unit,
       system: result?.thread.ok ? result.thread.value.system : 'metric',
       set: (name, value) => {
-        setEditing(name);
-        write({ [name]: value, units: unit === 'in' ? 'in' : '' } as Partial<Inputs>);
+        complaints.typing(name);
+        set({ [name]: value, units: unit === 'in' ? 'in' : '' } as Partial<Inputs>);
       },
       settle: (name) => {
-        setEditing(null);
-        setComplaining((before) => new Set(before).add(name));
-        rest();
+        complaints.left(name);
+        settle();
       },
       problem: (name) => shown.find(({ field }) => field === name)?.text,
       reading: (name) => (engine && result ? engine.readingOf(name, values, unit, result) : ''),
     },
     submit: () => {
-      setEditing(null);
-      setComplaining(ALL);
-      rest();
+      complaints.sent();
+      settle();
       setTouched(true);
       setSent(true);
       return result !== null && result.problems.length === 0;

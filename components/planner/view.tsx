@@ -2,14 +2,14 @@
 
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
-import { FieldLink } from '../fields/FieldLink';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import { cardAddress, EXAMPLE } from './examples';
-import { addressNoteText, NEEDED, TEXT } from './messages';
+import { addressNoteText, TEXT } from './messages';
 import { MoreFields } from './MoreFields';
 import { PlannerForm } from './PlannerForm';
 import { useForm, type PlannerState } from './useForm';
+import { Waiting } from './Waiting';
 
 export interface PlannerProps {
   /** Slugs of the lessons that exist. */
@@ -26,43 +26,6 @@ interface AnswerProps {
 }
 
 const loadEngine = () => import('./engine');
-
-/** The old answer is gone; what is wanted for the next one stands in its place. */
-function Waiting({ planner }: { planner: PlannerState }) {
-  const { attempt, shown } = planner;
-  const problems = attempt?.problems ?? [];
-  const needed = problems.filter(({ missing }) => missing).map(({ field }) => field);
-  const wrong = shown.filter(({ field }) => !needed.includes(field));
-  return (
-    <div class="waiting">
-      <p class="answer quiet">{attempt ? TEXT.blocked : TEXT.loading}</p>
-      {needed.length > 0 && (
-        <>
-          <h2>{TEXT.waitingFor}</h2>
-          <ul>
-            {needed.map((field) => (
-              <li key={field}>
-                <FieldLink field={field}>{NEEDED[field] ?? field}</FieldLink>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {wrong.length > 0 && (
-        <>
-          <h2>{TEXT.mend}</h2>
-          <ul>
-            {wrong.map(({ field, text }) => (
-              <li key={field}>
-                <FieldLink field={field}>{text}</FieldLink>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-    </div>
-  );
-}
 
 function Answer({ planner, lessons }: AnswerProps) {
   const { engine, attempt, failed, form } = planner;
