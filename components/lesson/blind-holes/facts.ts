@@ -40,7 +40,7 @@ const floating = tapOf(
   'semi-bottoming',
 );
 const foot = planned(JOBS.foot);
-const footTap = tapOf(foot, 'spiral-flute', 'semi-bottoming');
+const footTap = tapOf(foot, 'straight-flute', 'semi-bottoming');
 const cover = planned(JOBS.cover);
 const coverShortest = tapOf(cover, 'spiral-flute', 'bottoming');
 const coverUsual = tapOf(cover, 'spiral-flute', 'semi-bottoming');

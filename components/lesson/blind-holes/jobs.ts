@@ -12,12 +12,12 @@ const housing: HoleRequest = {
   material: 'stainless-austenitic',
 };
 
-/** A gearbox foot drilled by the quarter rule. */
+/** A gearbox foot in grey iron, drilled by the quarter rule. */
 const foot: HoleRequest = {
   thread: 'M20x2.5-6H',
   fullThread: 20,
   hole: { kind: 'blind', limit: { at: 'shoulder', depth: quarterRuleDepth(20) } },
-  material: 'steel-medium',
+  material: 'iron-grey',
 };
 
 /** The same foot with nothing to stop the drill. */
