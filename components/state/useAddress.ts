@@ -33,7 +33,9 @@ function entryOf<Name extends string>(
   fields: readonly AddressField<Name>[],
 ): { state: { typed: string } | null; search: string } {
   const search = writeAddress(values, fields);
-  return search.length <= LONGEST ? { state: null, search } : { state: { typed: search }, search: '' };
+  return search.length <= LONGEST
+    ? { state: null, search }
+    : { state: { typed: search }, search: '' };
 }
 
 /** What was typed on this entry: from its address, or from the entry itself where that was too long. */

@@ -87,11 +87,21 @@ function blockedParts(block: Block, unit: Unit): Part[] {
   }
 }
 
+/** What to do with one tap, whichever it is: tap, chamfer, drill, depth. */
+export function tapSentence(
+  plan: HolePlan,
+  tap: TapChoice,
+  request: HoleRequest,
+  unit: Unit,
+): Part[] {
+  return [...tapParts(tap), ...holeParts(plan, tap, unit), ...depthParts(tap, request, unit)];
+}
+
 /** What to do, in one sentence: tap, chamfer, drill, depth; or that nothing fits, with the numbers. */
 export function answerSentence(plan: HolePlan, request: HoleRequest, unit: Unit): Part[] {
   const tap = bestTap(plan);
   if (!tap) return blockedParts(blockOf(plan, request), unit);
-  return [...tapParts(tap), ...holeParts(plan, tap, unit), ...depthParts(tap, request, unit)];
+  return tapSentence(plan, tap, request, unit);
 }
 
 function longerChamfer(plan: HolePlan, best: TapChoice, unit: Unit): string {

@@ -1,0 +1,31 @@
+/** Plain text to carry off: shown in full, copied at a press. */
+
+import { useState } from 'preact/hooks';
+import { TEXT } from './messages';
+
+export function CopyNote({ heading, lines }: { heading: string; lines: readonly string[] }) {
+  const text = lines.join('\n');
+  const [result, setResult] = useState({ text: '', said: '' });
+  if (lines.length === 0) return null;
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(text);
+      setResult({ text, said: TEXT.copied });
+    } catch {
+      // Some browsers allow copying over a secure connection only.
+      setResult({ text, said: TEXT.notCopied });
+    }
+  };
+  return (
+    <section class="no-print" aria-labelledby="note-heading">
+      <h2 id="note-heading">{heading}</h2>
+      <p class="designer-note part-note">{text}</p>
+      <p class="actions">
+        <button type="button" class="button plain needs-script" onClick={copy}>
+          {TEXT.copy}
+        </button>
+        <span role="status">{result.text === text ? result.said : ''}</span>
+      </p>
+    </section>
+  );
+}

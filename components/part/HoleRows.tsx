@@ -1,0 +1,117 @@
+/** Hole by hole: the line as pasted, how it was read, how it stands and why. */
+
+import { memo } from 'preact/compat';
+import type { DrawingPlan, HoleVerdict } from '../../core/drawing/types';
+import { plannerHref } from '../calculators/addresses';
+import { Fold } from '../fields/Fold';
+import { Sign } from '../result/Sign';
+import { length, noteText, type Unit } from '../words';
+import { calloutText, VERDICTS } from '../words/drawing';
+import { ChangeFields, type ChangeProps } from './ChangeFields';
+import { TEXT } from './messages';
+import { reasons, toolText } from './sentences';
+
+const SIGNS: Record<HoleVerdict, 'good' | 'amber' | 'stop' | 'note'> = {
+  ready: 'good',
+  caution: 'amber',
+  impossible: 'stop',
+  unread: 'note',
+};
+
+/** Notes whose matter the reading itself says, or that a question says louder. */
+const SAID_ELSEWHERE: readonly string[] = ['class-assumed', 'coarse-assumed'];
+
+function hrefOf({ holes }: DrawingPlan, index: number, unit: Unit): string | null {
+  const request = holes[index]?.request;
+  if (!request) return null;
+  const { hole, spindle } = request;
+  const typed = (mm: number | undefined) => (mm === undefined ? '' : length(mm, unit));
+  return plannerHref({
+    thread: request.thread,
+    hole: hole.kind,
+    material: request.material,
+    units: unit === 'in' ? 'in' : '',
+    ...(hole.kind === 'blind'
+      ? {
+          depth: typed(request.fullThread),
+          limit: typed(hole.limit?.depth),
+          at: hole.limit?.at ?? 'shoulder',
+        }
+      : { thickness: typed(hole.thickness), partial: typed(request.fullThread) }),
+    ...(spindle ? { drive: spindle.drive } : {}),
+    ...(spindle?.torque === undefined ? {} : { torque: String(spindle.torque) }),
+    ...(spindle?.maxRpm === undefined ? {} : { rpm: String(spindle.maxRpm) }),
+  });
+}
+
+interface RowProps {
+  drawing: DrawingPlan;
+  index: number;
+  unit: Unit;
+  change?: ChangeProps;
+}
+
+function Row({ drawing, index, unit, change }: RowProps) {
+  const hole = drawing.holes[index]!;
+  const { callout, line, verdict } = hole;
+  const notes = callout.ok
+    ? callout.notes.filter(({ code }) => !SAID_ELSEWHERE.includes(code))
+    : [];
+  const href = hrefOf(drawing, index, unit);
+  const number = index + 1;
+  return (
+    <li class={`part-hole ${verdict}`} id={`hole-${number}`}>
+      <p class="part-line">
+        <span class="part-number">{number}</span> <code>{line.trim()}</code>
+      </p>
+      <p class="part-verdict">
+        <Sign level={SIGNS[verdict]} /> <strong>{VERDICTS[verdict]}.</strong>{' '}
+        {reasons(drawing, index, unit).join(' ')} {toolText(drawing, index, unit)}
+      </p>
+      {callout.ok && <p class="quiet">Read as {calloutText(hole, unit)}.</p>}
+      {notes.length > 0 && (
+        <p class="part-notes">{notes.map((note) => noteText(note, unit)).join(' ')}</p>
+      )}
+      {callout.ok && (
+        <div class="part-more no-print">
+          {href && (
+            <p>
+              <a href={href} aria-label={`${TEXT.plan}: hole ${number}`}>
+                {TEXT.plan}
+              </a>
+            </p>
+          )}
+          {change && (
+            <Fold
+              summary={`${TEXT.change} ${number}`}
+              open={Object.keys(change.changes[number] ?? {}).length > 0}
+              drawn="at-opening"
+            >
+              <ChangeFields {...change} number={number} />
+            </Fold>
+          )}
+        </div>
+      )}
+    </li>
+  );
+}
+
+export interface HoleRowsProps {
+  drawing: DrawingPlan;
+  unit: Unit;
+  change?: ChangeProps;
+}
+
+export const HoleRows = memo(({ drawing, unit, change }: HoleRowsProps) => (
+  <ol class="part-holes">
+    {drawing.holes.map((hole, index) => (
+      <Row
+        key={`${index} ${hole.line}`}
+        drawing={drawing}
+        index={index}
+        unit={unit}
+        {...(change ? { change } : {})}
+      />
+    ))}
+  </ol>
+));

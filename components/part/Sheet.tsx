@@ -1,0 +1,247 @@
+/** The set-up sheet: tools first, then each hole with its numbers, what to watch, blanks to fill in. */
+
+import { torqueLimit } from '../../core/job/torque-limit';
+import type { DrawingPlan } from '../../core/drawing/types';
+import { nose } from '../planner/numbers';
+import { worded } from '../planner/PlanNotices';
+import { Sign } from '../result/Sign';
+import {
+  drillName,
+  feed,
+  feedPerRev,
+  gaugeText,
+  length,
+  materialName,
+  NOT_A_RATING,
+  rpm,
+  threadPercent,
+  torque,
+  torqueBand,
+  type Unit,
+} from '../words';
+import { VERDICTS } from '../words/drawing';
+import { HEAD_NAMES, type PartInputs } from './inputs';
+import { COLUMNS, LABELS, TEXT } from './messages';
+import { madeHole, reasons, type MadeHole } from './sentences';
+import { tapText } from './Tools';
+
+export interface SheetProps {
+  drawing: DrawingPlan;
+  values: PartInputs;
+  unit: Unit;
+  example: boolean;
+  /** Day it was made and version of the site; empty until a browser knows. */
+  made: string;
+}
+
+function Head({ values, drawing, example }: SheetProps) {
+  const materials = new Set(
+    drawing.holes.flatMap(({ request }) => (request ? [materialName(request.material)] : [])),
+  );
+  return (
+    <>
+      {example && <p class="card-example">{TEXT.sheetExample}</p>}
+      <header class="card-top">
+        <h2>{values.part || TEXT.sheet}</h2>
+        <p>
+          {values.part && TEXT.sheet}
+          <br />
+          {[...materials].join('; ')}
+        </p>
+      </header>
+      <dl class="card-blanks sheet-blanks">
+        {HEAD_NAMES.map((name) => (
+          <div key={name}>
+            <dt>{LABELS[name]}</dt>
+            <dd>{values[name]}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+/** `T1`, `D2`: how the rows call a tool of the list above them. */
+function ToolList({ drawing }: { drawing: DrawingPlan }) {
+  return (
+    <ul class="sheet-tools">
+      {drawing.drills.map(({ drill }, at) => (
+        <li key={drill.name}>
+          <strong>D{at + 1}</strong> {TEXT.drills.slice(0, -1)} {drillName(drill)}
+        </li>
+      ))}
+      {drawing.taps.map((shared, at) => (
+        <li key={shared.holes.join()}>
+          <strong>T{at + 1}</strong> {tapText(drawing, shared)}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function depthCells({ tap, request }: MadeHole, unit: Unit): [drill: string, beside: string] {
+  if (request.hole.kind === 'through')
+    return [COLUMNS.through, length(request.hole.thickness, unit)];
+  return [length(tap.depth.shoulder, unit), `${COLUMNS.point} ${length(tap.depth.point, unit)}`];
+}
+
+function letGo({ tap }: MadeHole): string {
+  const limit = torqueLimit(tap);
+  return limit ? `let go at ${torqueBand(limit.low, limit.high)}` : 'runs too near its strength';
+}
+
+function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; unit: Unit }) {
+  const hole = drawing.holes[index]!;
+  const made = madeHole(drawing, index);
+  const name = hole.callout.ok ? hole.callout.value.thread : hole.line.trim();
+  const count = hole.callout.ok ? hole.callout.value.count : 1;
+  const head = (
+    <th scope="row">
+      <strong>{index + 1}</strong> {count > 1 ? `${count} × ` : ''}
+      {name}
+    </th>
+  );
+  if (!made) {
+    return (
+      <tr class="sheet-stop">
+        {head}
+        <td colSpan={6}>
+          <Sign level="stop" /> <strong>{VERDICTS[hole.verdict]}.</strong> {TEXT.sheetNot}.{' '}
+          {reasons(drawing, index, unit).join(' ')}
+        </td>
+      </tr>
+    );
+  }
+  const { tap, plan } = made;
+  const drill = drawing.drills.findIndex(({ holes }) => holes.includes(index));
+  const number = drawing.taps.findIndex(({ holes }) => holes.includes(index));
+  const [deep, beside] = depthCells(made, unit);
+  return (
+    <tr>
+      {head}
+      <td>
+        {drill < 0 ? '' : `D${drill + 1} `}
+        {tap.drill && <small>{threadPercent(tap.drill.percent.shop)} thread, shop base</small>}
+      </td>
+      <td>
+        {deep} <small>{beside}</small>
+      </td>
+      <td>
+        T{number + 1} to <strong class="unbroken">{length(tap.depth.tip, unit)}</strong>{' '}
+        <small>{nose(made.request)}</small>
+      </td>
+      <td>{length(tap.depth.fullThread, unit)}</td>
+      <td>
+        {plan.cycle && (
+          <>
+            <span class="unbroken">{rpm(plan.cycle.rpm)}</span>{' '}
+            <small>
+              {feedPerRev(plan.cycle.feedPerRev, unit)}, {feed(plan.cycle.feedPerMinute, unit)}
+            </small>
+          </>
+        )}
+      </td>
+      <td>
+        {torque(tap.torque.expected)} <small>{letGo(made)}</small>
+      </td>
+    </tr>
+  );
+}
+
+const HEADS = [
+  COLUMNS.hole,
+  COLUMNS.drill,
+  COLUMNS.drillTo,
+  COLUMNS.tapTo,
+  COLUMNS.full,
+  COLUMNS.speed,
+  COLUMNS.torque,
+] as const;
+
+function Watch({ drawing, unit }: { drawing: DrawingPlan; unit: Unit }) {
+  const byText = new Map<
+    string,
+    { level: 'stop' | 'amber' | 'note'; text: string; holes: number[] }
+  >();
+  drawing.holes.forEach((hole, index) => {
+    if (!madeHole(drawing, index) || !hole.plan?.ok) return;
+    for (const { level, title, text } of worded(hole.plan.value, unit)) {
+      if (level === 'note') continue;
+      const said = byText.get(title + text) ?? { level, text: `${title}. ${text}`, holes: [] };
+      said.holes.push(index + 1);
+      byText.set(title + text, said);
+    }
+  });
+  if (byText.size === 0) return null;
+  return (
+    <section class="card-watch" aria-label={TEXT.watch}>
+      {[...byText.values()].map(({ level, text, holes }) => (
+        <p key={text}>
+          <Sign level={level} />
+          <span>
+            <strong>
+              {holes.length === 1 ? 'Hole' : 'Holes'} {holes.join(', ')}:
+            </strong>{' '}
+            {text}
+          </span>
+        </p>
+      ))}
+    </section>
+  );
+}
+
+function Gauges({ drawing }: { drawing: DrawingPlan }) {
+  const gauges = new Set(
+    drawing.holes.flatMap(({ plan }, index) =>
+      plan?.ok && madeHole(drawing, index) ? [gaugeText(plan.value.thread)] : [],
+    ),
+  );
+  return (
+    <p class="sheet-gauges">
+      <strong>{COLUMNS.gauge}:</strong> {[...gauges].join(' · ')}
+    </p>
+  );
+}
+
+export function Sheet(props: SheetProps) {
+  const { drawing, unit, made } = props;
+  return (
+    <article class="card sheet" aria-label={TEXT.sheet}>
+      <Head {...props} />
+      <ToolList drawing={drawing} />
+      <div class="sheet-scroll" tabIndex={0} role="region" aria-label={TEXT.holes}>
+        <table class="sheet-holes">
+          <thead>
+            <tr>
+              {HEADS.map((head) => (
+                <th scope="col" key={head}>
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {drawing.holes.map((hole, index) => (
+              <Row key={`${index} ${hole.line}`} drawing={drawing} index={index} unit={unit} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <Gauges drawing={drawing} />
+      <Watch drawing={drawing} unit={unit} />
+      <ul class="card-record sheet-record">
+        {TEXT.record.map((name) => (
+          <li key={name}>{name}</li>
+        ))}
+      </ul>
+      <footer class="card-foot">
+        <p>
+          Depths from the face, with the longest chamfer of the class; flat-nosed sharp HSS taps.
+        </p>
+        <p>
+          <strong>{NOT_A_RATING.short}</strong> {NOT_A_RATING.defer} {made}
+        </p>
+      </footer>
+    </article>
+  );
+}

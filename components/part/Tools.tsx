@@ -1,0 +1,62 @@
+/** The fewest taps and drills, and which holes each serves. */
+
+import type { DrawingPlan } from '../../core/drawing/types';
+import { chamferText, drillName, handName, styleName, type Unit } from '../words';
+import { TEXT } from './messages';
+
+function holesText(holes: readonly number[]): string {
+  const numbers = holes.map((index) => index + 1).join(', ');
+  return holes.length === 1 ? `hole ${numbers}` : `holes ${numbers}`;
+}
+
+/** A tap by its thread, style and chamfer. */
+export function tapText({ holes }: DrawingPlan, shared: DrawingPlan['taps'][number]): string {
+  const first = holes[shared.holes[0] ?? -1]?.plan;
+  if (!first?.ok) return '';
+  const { thread } = first.value;
+  const { style, hand, chamfer } = shared.choice;
+  const left = hand === 'left' ? `, ${handName(hand)}` : '';
+  return `${thread.designation}: ${styleName(style).toLowerCase()}, ${chamferText(chamfer, thread.system)}${left}`;
+}
+
+export function Tools({ drawing }: { drawing: DrawingPlan; unit: Unit }) {
+  if (drawing.taps.length === 0) return null;
+  return (
+    <section aria-labelledby="tools-heading">
+      <h2 id="tools-heading">{TEXT.tools}</h2>
+      <p class="quiet">{TEXT.toolsRule}</p>
+      <table class="part-tools">
+        <thead>
+          <tr>
+            <th scope="col">{TEXT.taps}</th>
+            <th scope="col">{TEXT.forHoles}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {drawing.taps.map((shared) => (
+            <tr key={shared.holes.join()}>
+              <th scope="row">{tapText(drawing, shared)}</th>
+              <td>{holesText(shared.holes)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <table class="part-tools">
+        <thead>
+          <tr>
+            <th scope="col">{TEXT.drills}</th>
+            <th scope="col">{TEXT.forHoles}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {drawing.drills.map(({ drill, holes }) => (
+            <tr key={drill.name}>
+              <th scope="row">{drillName(drill)}</th>
+              <td>{holesText(holes)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

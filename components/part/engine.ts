@@ -1,0 +1,6 @@
+/** What reckons and answers for a part, in one piece that loads at the first touch of the form. */
+
+export { spoken } from '../result/AnswerLine';
+export { PartResult } from './PartResult';
+export { answerParts } from './sentences';
+export { attempt } from './state';

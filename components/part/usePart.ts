@@ -1,0 +1,176 @@
+/** The part's form between keyboard, address, file and core. */
+
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { restateLength } from '../fields/readLength';
+import { useEngine } from '../planner/useEngine';
+import { initialValues, type AddressNote } from '../state/address';
+import { openInUnit, useUnit, useUnitChosen } from '../state/units';
+import { useAddress } from '../state/useAddress';
+import type { Unit } from '../words';
+import type * as engineModule from './engine';
+import {
+  followLines,
+  HEAD_NAMES,
+  linesOf,
+  PART_FIELDS,
+  PART_NAMES,
+  readChanges,
+  writeChanges,
+  type ChangeName,
+  type PartInputs,
+  type PartName,
+} from './inputs';
+import type { PartAttempt } from './state';
+
+const loadEngine = () => import('./engine');
+
+/** A long list is planned once the typing rests: each keystroke would be felt. */
+const MANY = 25;
+const REST = 350;
+
+const PLANNED = PART_NAMES.filter((name) => !(HEAD_NAMES as readonly PartName[]).includes(name));
+
+export interface PartState {
+  engine: typeof engineModule | null;
+  failed: boolean;
+  values: PartInputs;
+  notes: readonly AddressNote[];
+  unit: Unit;
+  started: boolean;
+  attempt: PartAttempt | null;
+  /** True while the answer on the page belongs to what stood in the form before. */
+  stale: boolean;
+  /** Fields to complain about now. */
+  shown: PartAttempt['problems'];
+  refusals: number;
+  set: (name: PartName, value: string) => void;
+  settle: (name: PartName) => void;
+  change: (number: number, name: ChangeName, value: string) => void;
+  put: (values: PartInputs) => void;
+  submit: () => boolean;
+  touch: () => void;
+}
+
+/** Lengths typed bare, said in their own unit once the page reads another. */
+function restated(values: PartInputs, from: Unit, to: Unit): Partial<PartInputs> {
+  const changes = Object.fromEntries(
+    Object.entries(readChanges(values.changes)).map(([number, each]) => [
+      number,
+      each.thickness === undefined
+        ? each
+        : { ...each, thickness: restateLength(each.thickness, from, to) },
+    ]),
+  );
+  return {
+    units: to === 'in' ? 'in' : '',
+    thickness: restateLength(values.thickness, from, to),
+    changes: writeChanges(changes),
+  };
+}
+
+/** What the plan depends on, once the typing rests if the list is long. */
+function useRested(values: PartInputs): { rested: PartInputs; stale: boolean } {
+  const key = PLANNED.map((name) => values[name]).join('\u0000');
+  const [rested, setRested] = useState({ key, values });
+  const many = linesOf(values.holes).length > MANY;
+  useEffect(() => {
+    if (rested.key === key) return undefined;
+    const timer = window.setTimeout(() => setRested({ key, values }), many ? REST : 0);
+    return () => window.clearTimeout(timer);
+  }, [key, many, rested.key, values]);
+  return { rested: rested.values, stale: rested.key !== key };
+}
+
+export function usePart(): PartState {
+  const [complaining, setComplaining] = useState<ReadonlySet<PartName>>(new Set());
+  const [refusals, setRefusals] = useState(0);
+  const [touched, setTouched] = useState(false);
+  const unit = useUnit();
+  const {
+    values,
+    notes,
+    set: write,
+    settle: rest,
+  } = useAddress(PART_FIELDS, (arrived) => {
+    openInUnit(arrived.units, arrived.holes !== '');
+    setComplaining(new Set(arrived.holes === '' ? [] : PART_NAMES));
+    setRefusals(0);
+  });
+  const started = PLANNED.some(
+    (name) => name !== 'units' && values[name] !== (name === 'drive' ? 'synchronous' : ''),
+  );
+  const { engine, failed } = useEngine(loadEngine, started || touched);
+  const { rested, stale } = useRested(values);
+  const attempt = useMemo(() => engine?.attempt(rested, unit) ?? null, [engine, rested, unit]);
+
+  useUnitChosen((next) => {
+    if (!started) return;
+    write(restated(values, next === 'mm' ? 'in' : 'mm', next));
+    rest();
+  });
+
+  const latest = useRef(values);
+  latest.current = values;
+  const units = unit === 'in' ? 'in' : '';
+  const set = useCallback(
+    (name: PartName, value: string) => {
+      const { holes, changes } = latest.current;
+      const followed =
+        name === 'holes' && changes !== ''
+          ? { changes: writeChanges(followLines(readChanges(changes), holes, value)) }
+          : {};
+      write({ ...followed, [name]: value, units });
+    },
+    [write, units],
+  );
+  const change = useCallback(
+    (number: number, name: ChangeName, value: string) => {
+      const changes = readChanges(latest.current.changes);
+      const next = { ...changes, [number]: { ...changes[number], [name]: value } };
+      write({ changes: writeChanges(next), units });
+    },
+    [write, units],
+  );
+
+  const settle = useCallback(
+    (name: PartName) => {
+      setComplaining((before) => new Set(before).add(name));
+      rest();
+    },
+    [rest],
+  );
+
+  const shown = (attempt?.problems ?? []).filter(({ field }) => complaining.has(field));
+  return {
+    engine,
+    failed,
+    values,
+    notes,
+    unit,
+    started,
+    attempt,
+    stale,
+    shown,
+    refusals,
+    set,
+    change,
+    settle,
+    put: (next) => {
+      const all = { ...initialValues(PART_FIELDS), ...next };
+      const from: Unit = all.units === 'in' ? 'in' : 'mm';
+      write(from === unit ? all : { ...all, ...restated(all, from, unit) });
+      rest();
+      setComplaining(new Set(all.holes === '' ? [] : PART_NAMES));
+      setRefusals(0);
+    },
+    submit: () => {
+      setTouched(true);
+      setComplaining(new Set(PART_NAMES));
+      rest();
+      const problems = attempt?.problems.length ?? 0;
+      if (problems > 0) setRefusals((count) => count + 1);
+      return attempt !== null && problems === 0;
+    },
+    touch: () => setTouched(true),
+  };
+}
