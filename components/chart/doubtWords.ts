@@ -4,6 +4,7 @@ import type { DoubtfulInput } from '../../core/tap/torque-doubt';
 
 /** Each input with its spread; `{low}` and `{high}` in mm or inch for sizes, as factors otherwise. */
 const INPUTS: Record<DoubtfulInput, string> = {
+  reading: 'From your reading to this tap: {low}–{high} times',
   material: 'How hard the material cuts: {low}–{high} times',
   hole: 'Hole as drilled: {low}–{high} {unit}',
   style: 'Style over a straight-flute tap: {low}–{high} times',
@@ -17,6 +18,7 @@ const INPUTS: Record<DoubtfulInput, string> = {
 
 /** The input that leads, inside a sentence. */
 const MOST: Record<DoubtfulInput, string> = {
+  reading: 'your reading',
   material: 'the material',
   hole: 'the hole',
   style: 'the style of tap',

@@ -5,6 +5,7 @@
 
 import type { ChamferClass } from '../chamfer/chamfer';
 import { middleThreads } from '../chamfer/classes';
+import { fluidFactor, type Fluid } from '../load/fluid';
 import { engagedShare, toothGeometry, THINNEST_CHIP } from '../load/torque';
 import { answer, refuse, type Outcome } from '../outcome';
 import { breakingTorque } from '../tap/strength';
@@ -64,42 +65,44 @@ const times = (band: Band, factor: number): Band => ({
   high: band.high * factor,
 });
 
-function loadOf(job: Job, tap: Candidate, style: LoadedStyle): TapLoad {
+function loadOf(job: Job, tap: Candidate, style: LoadedStyle, fluid: number): TapLoad {
   const groove = { major: job.major, pitch: job.pitch, hole: job.cutHole };
   const threads = middleThreads(tap.chamfer);
   const { hole: asked } = job.request;
   const cuts = style !== 'form';
   const chip = cuts ? toothGeometry(groove, threads, job.flutes).chip : 0;
-  const worn = times(tap.torque, WORN);
+  const torque = times(tap.torque, fluid);
+  const worn = times(torque, WORN);
   const web = webOf(job, style);
   const breaks = breakingTorque(web);
+  const share = { sharp: tap.share.sharp * fluid, worn: tap.share.worn * fluid };
   const { torque: available } = job.spindle;
   return {
     style,
     chamfer: tap.chamfer,
     hole: tap.drill?.diameter ?? job.cutHole,
     drill: tap.drill,
-    torque: tap.torque,
+    torque,
     worn,
-    toothLoad: tap.toothLoad,
+    toothLoad: tap.toothLoad * fluid,
     chip,
     rubs: cuts && chip < THINNEST_CHIP,
     engaged: asked.kind === 'through' ? engagedShare(groove, threads, asked.thickness) : 1,
     web,
     breaks,
-    share: { ...tap.share, worst: worn.high / breaks.low },
+    share: { ...share, worst: worn.high / breaks.low },
     warnings: [
-      ...shareWarnings(tap.share),
+      ...shareWarnings(share),
       ...(available === undefined
         ? []
-        : spindleWarnings(tap.torque.expected, worn.expected, available)),
+        : spindleWarnings(torque.expected, worn.expected, available)),
     ],
     ...(available === undefined
       ? {}
       : {
           spindle: {
             torque: available,
-            sharp: tap.torque.expected / available,
+            sharp: torque.expected / available,
             worn: worn.expected / available,
             worst: worn.high / available,
           },
@@ -114,18 +117,23 @@ function isLoaded(style: TapStyle): style is LoadedStyle {
 /**
  * The load on each style of tap with one chamfer in one hole, in the order of `LOADED_STYLES`; form taps
  * are left out where the chamfer is not made on them (`taper`) or the material is never formed.
- * `request`: lengths mm, torque N·m. Refuses as `jobOf` does, and with `too-hard` where no HSS tap
- * belongs. Sources: `tap-chip-model`, `makers-style-factors`, `common-practice`.
+ * `request`: lengths mm, torque N·m. `fluid`: oil unless said. Refuses as `jobOf` does, and with `too-hard`
+ * where no HSS tap belongs. Sources: `tap-chip-model`, `makers-style-factors`, `common-practice`.
  */
-export function tapLoads(request: HoleRequest, chamfer: ChamferClass): Outcome<TapLoad[]> {
+export function tapLoads(
+  request: HoleRequest,
+  chamfer: ChamferClass,
+  fluid: Fluid = 'oil',
+): Outcome<TapLoad[]> {
   const job = jobOf(request);
   if (!job.ok) return job;
   const { material } = job.value;
   if (!material.speed) return refuse({ code: 'too-hard', field: 'material' });
+  const { factor } = fluidFactor(fluid, material);
   const loads = candidatesFor(job.value).candidates.flatMap((tap) => {
     if (!isLoaded(tap.style) || tap.chamfer.class !== chamfer) return [];
     if (tap.style === 'form' && material.forming === 'no') return [];
-    return [loadOf(job.value, tap, tap.style)];
+    return [loadOf(job.value, tap, tap.style, factor)];
   });
   return answer(loads, job.notes);
 }

@@ -6,21 +6,20 @@
 import type { ChamferClass } from '../chamfer/chamfer';
 import { middleThreads } from '../chamfer/classes';
 import { fluteDuty, type FluteDuty } from '../chips/duty';
-import { EXIT_PITCHES } from '../hole/depth';
 import type { CrossHole } from '../load/cross-hole';
 import { fluidFactor, type Fluid, type FluidFactor } from '../load/fluid';
 import type { Stroke } from '../load/stroke';
 import { chamferTeeth, cuttingThreads, type ChamferTeeth } from '../load/teeth';
-import { wholeTorque, type Groove } from '../load/torque';
+import type { Groove } from '../load/torque';
 import { answer, refuse, type Outcome } from '../outcome';
 import type { Spread } from '../spread';
 import { STYLES, WORN } from '../tap/styles';
 import { torqueDoubt, type TorqueDoubt } from '../tap/torque-doubt';
-import { measuredWeb, webSpread } from '../tap/web';
 import { breakingBand } from '../tap/twist';
-import { candidatesFor, type Candidate } from './candidates';
+import { candidatesFor, type Candidate, type ShopScale } from './candidates';
 import type { Job } from './job';
 import { jobOf } from './prepare';
+import { holeSpread, strokeOf, webOfTap } from './study-parts';
 import type { LoadedStyle } from './tap-load';
 import type { HoleRequest } from './types';
 
@@ -37,6 +36,8 @@ export interface TapStudy {
   job: Job;
   tap: Candidate;
   fluid: FluidFactor;
+  /** What readings of the shop made of the torque; null where there were none. */
+  scale: ShopScale | null;
   /** Plan's torque with the fluid in it, N·m. */
   torque: { low: number; expected: number; high: number };
   stroke: Stroke;
@@ -49,54 +50,6 @@ export interface TapStudy {
   breaks: { low: number; expected: number; high: number };
   doubt: TorqueDoubt;
   duty: FluteDuty | null;
-}
-
-/** How true a form tap's hole is usually kept, as a share of the thread's diameter. Common practice. */
-const FORM_HOLE_TOLERANCE = 0.005;
-
-function holeSpread(job: Job, tap: Candidate, formed: boolean): Spread {
-  const diameter = tap.drill?.diameter ?? job.cutHole;
-  if (formed) {
-    const tolerance = FORM_HOLE_TOLERANCE * job.major;
-    return { low: diameter - tolerance, likely: diameter, high: diameter + tolerance };
-  }
-  const oversize = tap.drill ? tap.drill.likely - diameter : 0;
-  return { low: diameter, likely: diameter, high: diameter + 2 * oversize };
-}
-
-function webOfTap(job: Job, style: LoadedStyle): Spread {
-  const { tapWeb } = job.request;
-  const measured = tapWeb === undefined ? null : measuredWeb(tapWeb, job.major);
-  // The plan reckons a form tap's core from its thread, whatever was measured on a cutting tap.
-  if (measured && style !== 'form') return measured;
-  return webSpread(style, job.major, job.major - 1.0825 * job.pitch, job.flutes);
-}
-
-function strokeOf(
-  job: Job,
-  tap: Candidate,
-  threads: number,
-  factor: number,
-  cross: readonly CrossHole[],
-): Stroke {
-  const { major, pitch, cutHole, material, flutes } = job;
-  const { process } = STYLES[tap.style];
-  const { hole } = job.request;
-  const { fullThread } = tap.depth;
-  const through = hole.kind === 'through' && fullThread >= hole.thickness - 1e-9;
-  const exit = through ? EXIT_PITCHES * pitch : 0;
-  const groove: Groove = { major, pitch, hole: cutHole };
-  return {
-    process: process === 'form' ? 'form' : 'cut',
-    groove: process === 'form' ? { ...groove, hole: tap.drill?.diameter ?? cutHole } : groove,
-    whole: wholeTorque({ ...groove, material, flutes }) * factor,
-    threads,
-    friction: material.friction,
-    fullThread,
-    thickness: hole.kind === 'through' ? hole.thickness : Infinity,
-    travel: fullThread + threads * pitch + exit,
-    crossHoles: cross,
-  };
 }
 
 /**
@@ -127,7 +80,12 @@ export function studyTap(request: HoleRequest, options: StudyOptions): Outcome<T
   if (teeth && !teeth.ok) return teeth;
   const fluid = fluidFactor(options.fluid ?? 'oil', material);
   const shop = fluid.factor * scale.factor;
+  const read = request.measured !== undefined || request.learned !== undefined;
   const web = webOfTap(job, style);
+  if (!web) {
+    const data = { typed: String(request.tapWeb) };
+    return refuse({ code: 'web-out-of-range', field: 'tapWeb', data });
+  }
   const hole = holeSpread(job, tap, formed);
   const thickness = request.hole.kind === 'through' ? request.hole.thickness : Infinity;
   const cut = {
@@ -146,6 +104,7 @@ export function studyTap(request: HoleRequest, options: StudyOptions): Outcome<T
       job,
       tap,
       fluid,
+      scale: read ? scale : null,
       torque: {
         low: low * fluid.factor,
         expected: expected * fluid.factor,
@@ -157,7 +116,14 @@ export function studyTap(request: HoleRequest, options: StudyOptions): Outcome<T
       breaks,
       sharp: { torque: sharp, share: sharp / breaks.expected },
       worn: { torque: sharp * WORN, share: (sharp * WORN) / breaks.expected },
-      doubt: torqueDoubt({ cut, style, factor: shop, hole, web }),
+      doubt: torqueDoubt({
+        cut,
+        style,
+        factor: shop,
+        hole,
+        web,
+        read: read ? scale.band : undefined,
+      }),
       duty: formed ? null : fluteDuty(groove, web.likely, material.chips),
     },
     reading.notes,

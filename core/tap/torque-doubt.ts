@@ -29,6 +29,8 @@ export interface DoubtInput {
   /** Hole as it may turn out, mm. For a form tap its own hole; `cut.hole` is then the cutting tap's. */
   hole: Spread;
   web: Spread;
+  /** Band that a torque read on the machine leaves, as a factor; it takes the place of what the model doubts. */
+  read?: number | undefined;
 }
 
 export interface TorqueDoubt {
@@ -47,6 +49,8 @@ export interface TorqueDoubt {
 
 type Values = Record<DoubtfulInput, number>;
 
+const point = (value: number): Spread => ({ low: value, likely: value, high: value });
+
 function chamferSpread({ cut, style }: DoubtInput): Spread {
   if (style === 'form') return { low: 1, likely: 1, high: 1 };
   const thinning = thinningFactor(cut, cut.threads, cut.flutes, cut.material);
@@ -61,12 +65,15 @@ function chamferSpread({ cut, style }: DoubtInput): Spread {
 /** The stated spread of each input. mm and factors. Sources: on each constant. */
 export function doubtfulInputs(input: DoubtInput): Record<DoubtfulInput, Spread> {
   const { low, middle, high } = STYLES[input.style].torque;
+  const { read } = input;
+  const known = (spread: Spread) => (read === undefined ? spread : point(spread.likely));
   return {
-    material: MATERIAL,
+    reading: read === undefined ? point(1) : { low: 1 / read, likely: 1, high: read },
+    material: known(MATERIAL),
     hole: input.hole,
-    style: { low, likely: middle, high },
-    chamfer: chamferSpread(input),
-    rubbing: RUBBING,
+    style: known({ low, likely: middle, high }),
+    chamfer: known(chamferSpread(input)),
+    rubbing: known(RUBBING),
     wear: WEAR,
     web: input.web,
     section: SECTION_SPREAD,
@@ -81,7 +88,9 @@ function sharpTorque(input: DoubtInput, values: Values): number {
   const hole = formed ? cut.hole : values.hole;
   const straight = peakTorque({ ...cut, hole, material: { ...cut.material, friction } });
   const inHole = formed ? formHoleFactor({ ...cut, hole: values.hole }, input.hole.likely) : 1;
-  return straight * inHole * values.material * values.style * values.chamfer * factor;
+  return (
+    straight * inHole * values.reading * values.material * values.style * values.chamfer * factor
+  );
 }
 
 /**

@@ -130,3 +130,32 @@ describe('what it adds', () => {
     expect(code('al-wrought', { style: 'form', chamfer: 'taper' })).toBe('tap-not-planned');
   });
 });
+
+describe('a reading of the shop', () => {
+  const learned = { factor: 1.2, band: 1.25 };
+
+  it('scales the stroke with the torque, and takes the place of what the model doubts', () => {
+    const plain = study(blind);
+    const read = study({ ...blind, learned });
+    expect(read.torque.expected / plain.torque.expected).toBeCloseTo(1.2, 9);
+    expect(strokePeak(read.stroke).torque).toBeCloseTo(read.torque.expected, 6);
+    expect(read.scale).toEqual(learned);
+    expect(plain.scale).toBeNull();
+    const names = read.doubt.torqueSwings.map(({ input }) => input);
+    expect(names).toEqual(expect.arrayContaining(['reading', 'hole']));
+    expect(names).not.toContain('material');
+    expect(names).not.toContain('style');
+  });
+
+  it('narrows where nine in ten lie', () => {
+    const width = ({ doubt }: ReturnType<typeof study>) => doubt.torque.high / doubt.torque.low;
+    expect(width(study({ ...blind, learned: { factor: 1, band: 1.15 } }))).toBeLessThan(
+      width(study(blind)),
+    );
+  });
+
+  it('a web that cannot be is refused, not replaced', () => {
+    const found = studyTap({ ...blind, tapWeb: 5.9 }, { style: 'spiral-flute', chamfer: 'plug' });
+    expect(found.ok ? '' : found.problems[0]?.code).toBe('web-out-of-range');
+  });
+});
