@@ -13,7 +13,16 @@ import { SECTION_SPREAD, STEEL_SPREAD, twistOff } from './twist';
 import type { TwistedStyle } from './web';
 
 export type DoubtfulInput =
-  'material' | 'hole' | 'style' | 'chamfer' | 'rubbing' | 'wear' | 'web' | 'section' | 'steel';
+  | 'reading'
+  | 'material'
+  | 'hole'
+  | 'style'
+  | 'chamfer'
+  | 'rubbing'
+  | 'wear'
+  | 'web'
+  | 'section'
+  | 'steel';
 
 /** Scatter of specific force within one of the handbook's materials, as a factor. From memory. */
 const MATERIAL: Spread = { low: 0.85, likely: 1, high: 1.2 };
