@@ -75,6 +75,6 @@ const FOLLOWS = 120;
 export function PlanDetails(current: PlanDetailsProps) {
   const { value, fresh } = useFollowing(current, current.plan, FOLLOWS);
   // The same element again costs nothing to draw.
-  const details = useMemo(() => <Details {...value} />, [value]);
+  const details = useMemo(() => value && <Details {...value} />, [value]);
   return <div class={fresh ? undefined : 'of-the-hole-before'}>{details}</div>;
 }

@@ -50,7 +50,10 @@ const DRAWING_FOLLOWS = 40;
 function Drawing(current: { plan: HolePlan; request: HoleRequest; unit: Unit }) {
   const { value } = useFollowing(current, current.plan, DRAWING_FOLLOWS);
   // The same element again costs nothing to draw.
-  return useMemo(() => <HoleSection {...value} />, [value]);
+  return useMemo(
+    () => (value ? <HoleSection {...value} /> : <div class="drawing-to-come" />),
+    [value],
+  );
 }
 
 /** What the limits' reading adds; how the thread was read stands at its field already. */

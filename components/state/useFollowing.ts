@@ -5,21 +5,23 @@
 
 import { useEffect, useState } from 'preact/hooks';
 
-/**
- * The value to draw: the current one on the first drawing, then each new one `delay` ms after the
- * last change of `mark`. `fresh` is false while what is drawn speaks of an earlier value.
- */
-export function useFollowing<T>(
-  current: T,
-  mark: string | object,
-  delay: number,
-): { value: T; fresh: boolean } {
-  const [drawn, setDrawn] = useState({ value: current, mark });
-  const fresh = drawn.mark === mark;
+const ON_SERVER = typeof document === 'undefined';
+
+interface Following<T> {
+  /** What to draw; null until its first turn. Plain HTML from the server holds it at once. */
+  value: T | null;
+  /** False while what is drawn speaks of an earlier value. */
+  fresh: boolean;
+}
+
+/** The value, `delay` ms after the last change of `mark`. */
+export function useFollowing<T>(current: T, mark: object, delay: number): Following<T> {
+  const [drawn, setDrawn] = useState(ON_SERVER ? { value: current, mark } : null);
+  const fresh = drawn?.mark === mark;
   useEffect(() => {
     if (fresh) return undefined;
     const timer = window.setTimeout(() => setDrawn({ value: current, mark }), delay);
     return () => window.clearTimeout(timer);
   });
-  return { value: drawn.value, fresh };
+  return { value: drawn?.value ?? null, fresh };
 }
