@@ -96,10 +96,13 @@ function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; un
   const name = hole.callout.ok ? hole.callout.value.thread : hole.line.trim();
   const count = hole.callout.ok ? hole.callout.value.count : 1;
   const head = (
-    <th scope="row">
-      <strong>{index + 1}</strong> {count > 1 ? `${count} × ` : ''}
-      {name}
-    </th>
+    <>
+      <td class="sheet-number">{index + 1}</td>
+      <th scope="row">
+        {count > 1 ? `${count} × ` : ''}
+        {name}
+      </th>
+    </>
   );
   if (!made) {
     return (
@@ -149,6 +152,7 @@ function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; un
 }
 
 const HEADS = [
+  COLUMNS.number,
   COLUMNS.hole,
   COLUMNS.drill,
   COLUMNS.drillTo,

@@ -79,6 +79,7 @@ export const TEXT = {
 } as const;
 
 export const COLUMNS = {
+  number: 'No.',
   hole: 'Hole',
   drill: 'Drill',
   drillTo: 'Shoulder at',

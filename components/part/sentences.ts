@@ -5,7 +5,7 @@ import type { DrawingPlan, HoleVerdict, PlannedHole } from '../../core/drawing/t
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { worded } from '../planner/PlanNotices';
 import { spoken } from '../result/AnswerLine';
-import { answerSentence, problemText, type Part, type Unit } from '../words';
+import { answerSentence, bestTap, problemText, tapName, type Part, type Unit } from '../words';
 import { tapSentence } from '../words/answer';
 import { questionShort } from '../words/drawing';
 
@@ -24,10 +24,15 @@ export function madeHole(drawing: DrawingPlan, index: number): MadeHole | null {
   return { plan: plan.value, request, tap: { ...tools.tap, drill: tools.drill } };
 }
 
-/** Which tap and drill, how deep: empty where nothing makes the hole. */
+/** Which tap and drill, how deep, and what it would get alone; empty where nothing makes the hole. */
 export function toolText(drawing: DrawingPlan, index: number, unit: Unit): string {
   const made = madeHole(drawing, index);
-  return made ? spoken(tapSentence(made.plan, made.tap, made.request, unit)) : '';
+  if (!made) return '';
+  const said = spoken(tapSentence(made.plan, made.tap, made.request, unit));
+  const best = bestTap(made.plan);
+  if (made.tap.verdict === 'best' || !best) return said;
+  const alone = tapName(best, made.plan.thread.system);
+  return `${said} It shares this tap; alone it would get: ${alone.charAt(0).toLowerCase()}${alone.slice(1)}.`;
 }
 
 function refused({ plan, callout }: PlannedHole, unit: Unit): string[] {
@@ -43,8 +48,11 @@ export function reasons(drawing: DrawingPlan, index: number, unit: Unit): string
     .filter((question) => question.hole === index)
     .map((question) => questionShort(question, unit));
   if (hole.verdict === 'caution' && hole.plan?.ok) {
+    const strips = drawing.questions.some(
+      ({ hole: at, code }) => at === index && code === 'strip-strength',
+    );
     const watched = worded(hole.plan.value, unit)
-      .filter(({ level }) => level !== 'note')
+      .filter(({ level, code }) => level !== 'note' && !(strips && code === 'weak-when-stripped'))
       .map(({ title }) => `${title}.`);
     return [...asked, ...watched];
   }

@@ -73,6 +73,8 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   const { refused } = complaints;
   const [touched, setTouched] = useState(false);
   const [sent, setSent] = useState(false);
+  // Said as long as the thread that came of it stands.
+  const [callout, setCallout] = useState({ thread: '', said: '' });
   const { unit, values, notes, set, settle, started } = useInputs(complaints.arrived);
   const { engine, failed } = useEngine(load, started || touched);
   const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
@@ -113,10 +115,20 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       },
       settle: (name) => {
         complaints.left(name);
+        const read = name === 'thread' ? engine?.fromCallout(values.thread, unit) : null;
+        if (read) {
+          set({ ...read.changes, units: unit === 'in' ? 'in' : '' });
+          setCallout(read);
+        }
         settle();
       },
       problem: (name) => shown.find(({ field }) => field === name)?.text,
-      reading: (name) => (engine && result ? engine.readingOf(name, values, unit, result) : ''),
+      reading: (name) => {
+        if (!engine || !result) return '';
+        const read = engine.readingOf(name, values, unit, result);
+        const filled = name === 'thread' && callout.said !== '' && callout.thread === values.thread;
+        return filled ? callout.said : read;
+      },
     },
     submit: () => {
       complaints.sent();
