@@ -5,6 +5,7 @@ import { chamferOf } from '../../core/chamfer/classes';
 import { ChoiceField, type Choice } from '../fields/ChoiceField';
 import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
+import { UnitOffer } from '../state/UnitOffer';
 import { chamferText, materialGroups, materialName } from '../words/names';
 import { TEXT } from './messages';
 import type { FormOf } from './useCalculator';
@@ -30,7 +31,18 @@ export function bind<Name extends string>(form: FormOf<Name>, name: Name) {
 
 /** A thread, large, with its reading under it. */
 export function ThreadField<Name extends string>({ form, name }: Props<Name>) {
-  return <TextField {...bind(form, name)} large reading={form.reading(name)} />;
+  const reading = form.reading(name);
+  return (
+    <>
+      <TextField {...bind(form, name)} large reading={reading} />
+      <UnitOffer
+        typed={reading === '' ? '' : form.values[name]}
+        field={name}
+        likely={form.system(name) === 'metric' ? 'mm' : 'in'}
+        unit={form.unit}
+      />
+    </>
+  );
 }
 
 /** A length with its unit behind it and both units under it. */

@@ -3,7 +3,7 @@
  * only when a field was left changed or the form was sent.
  */
 
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { restateLength } from '../fields/readLength';
 import { useEngine } from '../planner/useEngine';
 import { initialValues, type AddressNote } from '../state/address';
@@ -75,6 +75,7 @@ export function useCalculator<Name extends string, Answer>(
   const [editing, setEditing] = useState<Name | null>(null);
   const [refusals, setRefusals] = useState(0);
   const [touched, setTouched] = useState(false);
+  const [sentEarly, setSentEarly] = useState(false);
   const unit = useUnit();
   const changed = (values: ValuesOf<Name>) =>
     fields.flatMap(({ name, initial }) =>
@@ -109,6 +110,14 @@ export function useCalculator<Name extends string, Answer>(
         complaining.has(field) && field !== editing && !(whole && editing !== null),
     )
     .map(({ field, problem }) => ({ field, text: engine?.complaint(field, problem, unit) ?? '' }));
+
+  const inVain = attempt !== null && attempt.problems.length > 0;
+  // A form that was sent while the engine was still loading is judged when it comes.
+  useEffect(() => {
+    if (!sentEarly || attempt === null) return;
+    setSentEarly(false);
+    if (inVain) setRefusals((count) => count + 1);
+  }, [sentEarly, attempt, inVain]);
 
   const put = (next: ValuesOf<Name>) => {
     address.set(restated(inputs, next, 'mm', unit));
@@ -151,9 +160,9 @@ export function useCalculator<Name extends string, Answer>(
       setComplaining(new Set(fields.map(({ name }) => name)));
       address.settle();
       setTouched(true);
-      const refused = attempt !== null && attempt.problems.length > 0;
-      if (refused) setRefusals((count) => count + 1);
-      return attempt !== null && !refused;
+      if (inVain) setRefusals((count) => count + 1);
+      if (attempt === null) setSentEarly(true);
+      return attempt !== null && !inVain;
     },
     put,
     clear: () => put(initialValues(fields)),

@@ -2,10 +2,9 @@
 
 import type { ThreadSystem } from '../../core/thread/thread';
 import { ChoiceField } from '../fields/ChoiceField';
-import { fieldId } from '../fields/field';
 import { SelectField } from '../fields/SelectField';
 import { TextField, type TextFieldProps } from '../fields/TextField';
-import { chooseUnit } from '../state/units';
+import { UnitOffer } from '../state/UnitOffer';
 import type { Unit } from '../words/format';
 import { driveName, materialGroups, materialName } from '../words/names';
 import type { InputName, Inputs } from './inputs';
@@ -113,25 +112,6 @@ function SpindleFields({ form }: { form: FormState }) {
   );
 }
 
-/** An inch thread on a millimetre page, or the other way round: half an inch must not become half a millimetre. */
-function UnitOffer({ form: { values, system, unit } }: { form: FormState }) {
-  const likely = system === 'metric' ? 'mm' : 'in';
-  if (values.thread.trim() === '' || likely === unit) return null;
-  const turn = () => {
-    chooseUnit(likely);
-    // This button goes away: leave the keyboard where it came from.
-    document.getElementById(fieldId('thread'))?.focus();
-  };
-  return (
-    <p class="unit-offer">
-      {TEXT.readIn[unit]}{' '}
-      <button type="button" class="link-button" onClick={turn}>
-        {TEXT.turnTo[likely]}
-      </button>
-    </p>
-  );
-}
-
 export function PlannerForm({ form }: { form: FormState }) {
   const { hole } = form.values;
   return (
@@ -141,7 +121,12 @@ export function PlannerForm({ form }: { form: FormState }) {
         large
         reading={form.reading('thread') || TEXT.threadLike}
       />
-      <UnitOffer form={form} />
+      <UnitOffer
+        typed={form.reading('thread') === '' ? '' : form.values.thread}
+        field="thread"
+        likely={form.system === 'metric' ? 'mm' : 'in'}
+        unit={form.unit}
+      />
       <ChoiceField
         {...bind(form, 'hole')}
         choices={[

@@ -42,8 +42,6 @@ export const TEXT = {
   submit: 'Plan it',
   clear: 'Start again',
   more: 'Drill point, drills in the drawer, coating, measured torque …',
-  readIn: { mm: 'Depths here are in mm.', in: 'Depths here are in inches.' },
-  turnTo: { mm: 'Use mm', in: 'Use inches' },
   address: 'From the address',
   designer: 'A note for the designer',
   copy: 'Copy it',

@@ -93,8 +93,8 @@ function Tips({ answer }: { answer: ChamferAnswer }) {
 function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
   const held = answer.names.us.filter(({ holds }) => holds).map(({ name }) => name);
   return (
-    <section aria-labelledby="classes-heading">
-      <h2 id="classes-heading">{TEXT.classes}</h2>
+    <section>
+      <h2>{TEXT.classes}</h2>
       <Scroll label={TEXT.classes}>
         <table class="rule">
           <thead>

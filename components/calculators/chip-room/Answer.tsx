@@ -72,8 +72,8 @@ function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {
 function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
   const { fit, bulk } = answer.study;
   return (
-    <section aria-labelledby="range-heading">
-      <h2 id="range-heading">{TEXT.range}</h2>
+    <section>
+      <h2>{TEXT.range}</h2>
       <p>{TEXT.rangeText}</p>
       <Scroll label={TEXT.range}>
         <table class="rule">
