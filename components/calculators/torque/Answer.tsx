@@ -77,8 +77,8 @@ function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
 function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
   const spindle = answer.load.spindle !== undefined;
   return (
-    <section aria-labelledby="styles-heading">
-      <h2 id="styles-heading">{TEXT.styles}</h2>
+    <section>
+      <h2>{TEXT.styles}</h2>
       <p>{TEXT.stylesText}</p>
       <Scroll label={TEXT.styles}>
         <table class="rule">
