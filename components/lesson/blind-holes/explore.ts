@@ -83,7 +83,7 @@ export function chartSpan(
   const top = obtainableThread(last, chainFor(thread, shortest.threads.min));
   const [first, second] = [steps[0]!, steps[1]!];
   // A little air on the left, for a guess that is too shallow.
-  return { x: [show(Math.max(0, 2.5 * first - 1.5 * second)), show(last)], y: [0, show(top)] };
+  return { x: [show(Math.max(0, 2 * first - second)), show(last)], y: [0, show(top)] };
 }
 
 export interface Explored {
