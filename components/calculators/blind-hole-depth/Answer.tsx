@@ -1,63 +1,27 @@
 /** The blind hole drawn, its numbers, and the same question for every chamfer. */
 
-import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
 import { DepthChart } from '../../chart/DepthChart';
-import type { DepthChartModel } from '../../chart/depthChart';
-import type { HoleFacts } from '../../drawing/holeFacts';
-import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
-import { CHAMFERS as CLASS_WORDS } from '../../words/en/names';
-import { decimals, drillName, length, limitNumber, type Unit } from '../../words/format';
-import { fill } from '../../words/template';
+import { decimals, drillName, length, type Unit } from '../../words/format';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Section } from '../Section';
+import { chartOf } from './chart';
+import { factsOf } from './section';
 import {
   answerParts,
   askedParts,
   assumed,
   becauseText,
-  CHART,
   className,
   FIT_WORDS,
   rowOf,
   TEXT,
 } from './sentences';
 import type { DepthAnswer } from './state';
-
-/** The hole with the tap that was chosen, or with the longest chamfer that it has room for. */
-function factsOf({ study, chamfer, pointAngle }: DepthAnswer, unit: Unit): HoleFacts {
-  const { thread, promised, middle, hole, drill } = study;
-  const threads = chamfer?.threads ?? { min: promised.threads, max: promised.threads };
-  return {
-    designation: thread.designation,
-    hand: thread.hand,
-    through: false,
-    major: thread.diameter,
-    hole,
-    pitch: thread.pitch,
-    drill: drill ? drillName(drill) : `${limitNumber(hole, unit)} ${unit}`,
-    fullThread: promised.fullThread,
-    asked: promised.fullThread,
-    short: 0,
-    tap: {
-      style: 'spiral-flute',
-      body: promised.fullThread,
-      nose: promised.nose,
-      tip: promised.tip,
-      chamfer: promised.nose - promised.fullThread,
-      threads,
-      middleTip: middle.tip,
-    },
-    shoulder: promised.shoulder,
-    point: pointAngle === 180 ? promised.shoulder : promised.point,
-    limit: null,
-    clearBelow: null,
-    strikes: 0,
-  };
-}
 
 function rowsOf({ find, study, pointAngle }: DepthAnswer, unit: Unit): NumberRow[] {
   const { promised, middle, result, drill } = study;
@@ -149,34 +113,6 @@ function Fits({ answer }: { answer: DepthAnswer }) {
   );
 }
 
-function modelOf(answer: DepthAnswer, unit: Unit): DepthChartModel {
-  const { study, chamfer } = answer;
-  const { promised, thread, clearance } = study;
-  const chosen = CHAMFER_CLASSES.findIndex((name) => name === chamfer?.choice);
-  const values = {
-    thread: thread.designation,
-    clearance,
-    sentence: spoken(answerParts(answer, unit)),
-  };
-  return {
-    title: CHART.title,
-    subtitle: fill(CHART.subtitle, values, unit),
-    description: fill(CHART.description, values, unit),
-    unit,
-    bands: study.bands.map((band) => ({
-      threads: band.chamfer.threads,
-      name: CLASS_WORDS[band.chamfer.class],
-      data: band.points.map(({ shoulder, sure, atBest }) => ({
-        x: shoulder,
-        low: sure,
-        high: atBest,
-      })),
-    })),
-    ...(chosen < 0 ? {} : { chosen }),
-    here: { shoulder: promised.shoulder, fullThread: promised.fullThread },
-  };
-}
-
 function onward({ study }: DepthAnswer, unit: Unit) {
   const { thread, promised } = study;
   const typed = (mm: number) => length(mm, unit);
@@ -224,7 +160,7 @@ export function Result({ answer, unit, lessons }: ResultProps<DepthAnswer>) {
         <Classes answer={answer} unit={unit} />
       )}
       <DepthChart
-        model={modelOf(answer, unit)}
+        model={chartOf(answer, unit)}
         source={{ text: TEXT.chartSource, href: '/sources/#derived' }}
       />
       <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />

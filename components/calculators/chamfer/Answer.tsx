@@ -1,12 +1,9 @@
 /** The chamfer named, drawn beside its classes, and what its length does. */
 
-import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
-import { chamferOf, middleThreads } from '../../../core/chamfer/classes';
-import type { ChamferPoint } from '../../../core/load/chamfer-curve';
+import { middleThreads } from '../../../core/chamfer/classes';
 import { TorqueChart } from '../../chart/TorqueChart';
-import type { TorqueChartModel, TorqueLine } from '../../chart/torqueChart';
 import { TapTip } from '../../drawing/TapTip';
-import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { AnswerLine } from '../../result/AnswerLine';
 import { Notice } from '../../result/Notice';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { CHAMFERS } from '../../words/en/names';
@@ -20,19 +17,17 @@ import {
   torqueBand,
   type Unit,
 } from '../../words/format';
-import { materialShort, styleBefore } from '../../words/names';
-import { fill } from '../../words/template';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
 import { unbroken } from '../numbers';
+import { chartOf } from './chart';
 import {
   answerParts,
   askedParts,
   assumed,
   becauseText,
-  CHART,
   chipText,
   nameRows,
   TEXT,
@@ -127,66 +122,6 @@ function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
   );
 }
 
-/** One line alone needs no name: the axis has it. */
-const UNNAMED = { short: '', long: '' } as const;
-
-function line(
-  points: readonly ChamferPoint[],
-  label: TorqueLine['label'],
-  strong: boolean,
-): TorqueLine {
-  const data = points.map(({ threads, torque: { low, expected, high } }) => ({
-    x: threads,
-    low,
-    mid: expected,
-    high,
-  }));
-  return { label, strong, data };
-}
-
-function modelOf(answer: ChamferAnswer, unit: Unit): TorqueChartModel | null {
-  const { study, material, thread, style, thickness = 0, system } = answer;
-  if (!study || !material) return null;
-  const thin = study.thick.length > 0;
-  const values = {
-    thread: thread.designation,
-    hole: study.hole,
-    material: materialShort(material),
-    style: styleBefore(style).toLowerCase(),
-    flutes: String(study.flutes),
-    thickness,
-    sentence: spoken(answerParts(answer, unit)) + ' ' + becauseText(answer, unit),
-  };
-  const own = { short: CHART.work, long: fill(CHART.workLong, values, unit) };
-  const thick = { short: CHART.thick, long: CHART.thickLong };
-  return {
-    title: thin ? CHART.titleThin : CHART.title,
-    subtitle: fill(CHART.subtitle, values, unit),
-    description: fill(CHART.description, values, unit),
-    unit,
-    torque: thin
-      ? [line(study.curve, own, true), line(study.thick, thick, false)]
-      : [line(study.curve, UNNAMED, true)],
-    load: [
-      {
-        label: UNNAMED,
-        strong: true,
-        data: study.curve.map(({ threads, toothLoad }) => ({ x: threads, mid: toothLoad })),
-      },
-    ],
-    classes: CHAMFER_CLASSES.map((name) => ({
-      threads: chamferOf(name, system).threads,
-      name: CHAMFERS[name],
-    })),
-    thinFrom: study.thinFrom,
-    here: {
-      threads: study.here.threads,
-      torque: study.here.torque.expected,
-      load: study.here.toothLoad,
-    },
-  };
-}
-
 function onward({ thread, style, material, names, thickness }: ChamferAnswer, unit: Unit) {
   const chamfer = names.us[0]?.name ?? 'plug';
   const about = { thread: thread.designation, material: material ?? '' };
@@ -206,7 +141,7 @@ function onward({ thread, style, material, names, thickness }: ChamferAnswer, un
 }
 
 export function Result({ answer, unit, lessons }: ResultProps<ChamferAnswer>) {
-  const model = modelOf(answer, unit);
+  const model = chartOf(answer, unit);
   return (
     <>
       <AnswerLine parts={answerParts(answer, unit)} />

@@ -1,60 +1,20 @@
 /** The hole with its tap, the room under it, and what chips of every kind would want. */
 
-import { LOOSE_BULKING } from '../../../core/chips/room';
-import { mmToInch } from '../../../core/units';
 import { ChartView } from '../../chart/ChartView';
-import type { Chart, Zone } from '../../chart/types';
-import type { HoleFacts } from '../../drawing/holeFacts';
-import { AnswerLine, spoken } from '../../result/AnswerLine';
+import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
-import {
-  decimals,
-  drillName,
-  length,
-  limitNumber,
-  threadRange,
-  type Unit,
-} from '../../words/format';
-import { fill } from '../../words/template';
+import { decimals, length, type Unit } from '../../words/format';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
-import { roughLength, unbroken, volume } from '../numbers';
+import { roughLength, volume } from '../numbers';
 import { Section } from '../Section';
-import { answerParts, askedParts, assumed, becauseText, BULKS, CHART, TEXT } from './sentences';
+import { chartOf } from './chart';
+import { factsOf } from './section';
+import { answerParts, askedParts, assumed, becauseText, BULKS, TEXT } from './sentences';
 import type { RoomAnswer } from './state';
-
-function factsOf({ study, fullThread, shoulder }: RoomAnswer, unit: Unit): HoleFacts {
-  const { thread, hole, drill, chamfer, tip, point } = study;
-  return {
-    designation: thread.designation,
-    hand: thread.hand,
-    through: false,
-    major: thread.diameter,
-    hole,
-    pitch: thread.pitch,
-    drill: drill ? drillName(drill) : `${limitNumber(hole, unit)} ${unit}`,
-    fullThread,
-    asked: fullThread,
-    short: 0,
-    tap: {
-      style: 'spiral-point',
-      body: fullThread,
-      nose: tip,
-      tip,
-      chamfer: tip - fullThread,
-      threads: chamfer.threads,
-      middleTip: tip,
-    },
-    shoulder,
-    point,
-    limit: null,
-    clearBelow: null,
-    strikes: 0,
-  };
-}
 
 function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {
   const { fit, own, shoulderNeeded, bulk, short } = study;
@@ -113,59 +73,6 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
       </Scroll>
     </section>
   );
-}
-
-/** The stretches of loose chips as a guide gives them, to set the packed ones against. */
-function zones(): Zone[] {
-  return (['fine', 'broken', 'coils'] as const).map((kind) => {
-    const { min, max } = LOOSE_BULKING[kind];
-    const range = unbroken(threadRange({ min, max }));
-    return {
-      from: min,
-      to: max,
-      label: { short: CHART[kind], long: CHART[`${kind}Long`].replace('{range}', range) },
-    };
-  });
-}
-
-function chartOf(answer: RoomAnswer, unit: Unit): Chart {
-  const { study, fullThread } = answer;
-  const { curve, fit, own, thread, hole } = study;
-  const show = (mm: number) => (unit === 'mm' ? mm : mmToInch(mm));
-  const values = {
-    thread: thread.designation,
-    fullThread,
-    hole,
-    free: fit.free,
-    needed: roughLength(own.needed, unit),
-    sentence: spoken(answerParts(answer, unit)),
-  };
-  return {
-    title: CHART.title,
-    subtitle: fill(CHART.subtitle, values, unit),
-    description: fill(CHART.description, values, unit),
-    x: { label: CHART.x, unit: CHART.xUnit, write: (value) => decimals(value, 1) },
-    panels: [
-      {
-        y: {
-          label: CHART.y,
-          unit,
-          write: (value) => (unit === 'mm' ? decimals(value, 1) : decimals(value, 3)),
-        },
-        series: [
-          {
-            label: { short: CHART.line, long: CHART.lineLong },
-            look: 0,
-            strong: true,
-            data: curve.map(({ factor, needed }) => ({ x: factor, mid: show(needed) })),
-          },
-        ],
-        references: [{ at: show(fit.free), label: fill(CHART.free, values, unit), tone: 'amber' }],
-        here: { x: own.factor, y: show(own.needed), label: [fill(CHART.here, values, unit)] },
-      },
-    ],
-    zones: zones(),
-  };
 }
 
 function onward({ study, fullThread, shoulder, material }: RoomAnswer, unit: Unit) {
