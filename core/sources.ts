@@ -210,6 +210,12 @@ export const SOURCES = {
     kind: 'makers-table',
     trust: 'Conveyor data, not tapping tests; packed factors are an estimate.',
   },
+  'nist-rs274': {
+    title: 'The NIST RS274/NGC Interpreter, version 3, NISTIR 6556',
+    kind: 'standard',
+    edition: '2000',
+    trust: 'Table of modal groups read in a transcription; the rest from memory. A public report.',
+  },
   'fed-std-h28': {
     title: 'FED-STD-H28/2B, Screw-thread standards: shear areas and engagement',
     kind: 'standard',
