@@ -33,6 +33,10 @@ function holeAssumptions(job: Job): Assumption[] {
     if (hole.chipsMayFall === undefined) found.push(assume('chips-may-fall'));
   }
   if (request.drillPoint === undefined) found.push(assume('drill-point-default', { angle: 118 }));
+  if (job.taper) {
+    const { reamed } = job.taper;
+    found.push(assume('pipe-hole-straight', reamed === undefined ? {} : { reamed }));
+  }
   if (job.drill) {
     const amount = job.drill.likely - job.drill.diameter;
     const steel = likelyOversize(job.drill.diameter);

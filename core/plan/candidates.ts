@@ -18,6 +18,7 @@ import { breakingTorque } from '../tap/strength';
 import { STYLES, TORQUE_BAND, typicalWeb, WORN } from '../tap/styles';
 import type { TapStyle } from '../tap/tap';
 import type { Job } from './job';
+import { taperFactor } from './taper';
 import type { TapChoice } from './types';
 
 /** A tap with its working: what the judge and the ranking read. */
@@ -92,7 +93,8 @@ function throughReach(job: Job, chain: DepthChain, hole: number): Reach {
   const { hole: asked } = job.request;
   if (asked.kind !== 'through') throw new Error('not a through hole');
   const { thickness, clearBelow = Infinity } = asked;
-  const partial = job.fullThread < thickness - 1e-9;
+  // A taper tap never runs through: the gauge says where it stops.
+  const partial = job.taper !== null || job.fullThread < thickness - 1e-9;
   const wanted = partial
     ? Math.min(tipDepth(job.fullThread, chain), throughTip(thickness, chain))
     : throughTip(thickness, chain);
@@ -130,16 +132,17 @@ function reachOf(job: Job, chamfer: Chamfer, hole: number, mill: boolean) {
 /** Torque of a sharp straight-flute tap with this chamfer, N·m, before style and shop factors. */
 function straightTorque(job: Job, chamfer: Chamfer, fullThread: number): number {
   const { hole } = job.request;
-  return peakTorque({
-    major: job.major,
-    pitch: job.pitch,
-    hole: job.cutHole,
-    material: job.material,
-    flutes: job.flutes,
+  const { material, flutes } = job;
+  const groove = { major: job.major, pitch: job.pitch, hole: job.cutHole };
+  const parallel = peakTorque({
+    ...groove,
+    material,
+    flutes,
     threads: middleThreads(chamfer),
     fullThread,
     thickness: hole.kind === 'through' ? hole.thickness : Infinity,
   });
+  return job.taper ? parallel * taperFactor(groove, material, flutes, fullThread) : parallel;
 }
 
 export interface ShopScale {
@@ -189,7 +192,11 @@ function chipsOf(
   const stop = job.clearance * job.pitch;
   const room = Number.isFinite(limit) ? Math.max(0, limit - depth.tip) : stop;
   if (goes === 'ahead') {
-    const groove = { major: job.major, pitch: job.pitch, hole };
+    const groove = {
+      major: job.major,
+      pitch: job.pitch,
+      hole: Math.max(hole, job.taper?.minor ?? 0),
+    };
     const solid = grooveGeometry(groove).volumePerDepth * job.fullThread;
     const neededRoom = lengthForChips(solid, job.material.chips, hole, job.pointAngle);
     return { chips: { goes, fits: neededRoom <= room + 1e-9, neededRoom }, chipRoom: room };

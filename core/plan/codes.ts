@@ -132,6 +132,7 @@ export const ASSUMPTION_CODES = [
   'offset-on-point',
   'fluid-oil',
   'minor-limit-borrowed',
+  'pipe-hole-straight',
 ] as const;
 
 export type ReasonCode = (typeof REASON_CODES)[number];

@@ -2,10 +2,10 @@
 
 import type { ChamferSystem } from '../chamfer/classes';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
-import { bestDrill, judgeDrill, judgeDrills, type HoleWindow } from '../drill/judge';
+import { judgeDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { oversizeShare } from '../drill/oversize';
 import { FORM_WINDOW, formHole } from '../drill/percent';
-import { listedDrill, targetHole } from '../drill/usual';
+import { pipeNotes } from '../gauge/pipe';
 import { STOP_CLEARANCE } from '../hole/depth';
 import type { Range, ThreadLimits } from '../limits/limits';
 import { tapMajor } from '../tap/major';
@@ -13,12 +13,19 @@ import { referenceFlutes } from '../load/torque';
 import type { Material } from '../material/material';
 import { chipsShort } from '../material/table';
 import type { Thread } from '../thread/thread';
+import { inchSystem, limitedHole, taperHole, type JobParts } from './cut-hole';
+import { taperPipe, WRENCH_TURNS, type TaperPipe } from './taper';
 import type { HoleRequest, Spindle } from './types';
+
+export { holeWindow, wantsLargestHole } from './cut-hole';
 
 export interface Job {
   request: HoleRequest;
   thread: Thread;
+  /** Null for a taper pipe thread, which no two limits judge. */
   limits: ThreadLimits | null;
+  /** What a taper pipe thread asks of its hole; null for every other thread. */
+  taper: TaperPipe | null;
   material: Material;
   spindle: Spindle;
   /** mm: major diameter of the tap (larger than the screw's for a wire-insert hole) and pitch. */
@@ -41,25 +48,11 @@ export interface Job {
   formDrill: DrillChoice | null;
   /** Hole sizes a form tap may be given, mm. */
   formWindow: Range;
-  /** Hole the mechanics reckon with, mm: the drill, or the middle of the window where none fits. */
+  /**
+   * Hole the mechanics reckon with, mm: the drill's own size, not the likely oversize (the band holds that), or the
+   * middle of the window where none fits. A taper thread's is no smaller than its minor diameter at the mouth.
+   */
   cutHole: number;
-}
-
-/** A thread's window on the hole, before coating, in mm. */
-export function holeWindow(
-  limits: ThreadLimits,
-  coating: HoleRequest['coating'],
-  borrowedMax?: number,
-): Range {
-  const factor = limits.unit === 'in' ? 25.4 : 1;
-  const [thin, thick] = coating?.thickness ?? [0, 0];
-  const max = limits.minor.max ?? borrowedMax ?? limits.minor.min;
-  return { min: limits.minor.min * factor + 2 * thick, max: max * factor + 2 * thin };
-}
-
-/** Hard on taps: the largest hole that surely passes spares them. Common practice. */
-function wantsLargestHole(material: Material): boolean {
-  return material.abrasive || material.workHardens || material.springsBack || material.kc11 >= 1900;
 }
 
 /** Form-tap drills come in 0.05 mm steps beyond the ordinary stock. Common practice. */
@@ -68,8 +61,7 @@ function formDrill(
   series: readonly DrillSeries[] | undefined,
 ): DrillChoice | null {
   if (series && !series.includes('metric')) {
-    const near = judgeDrills(window, series).filter((drill) => drill.verdict !== 'outside');
-    return near[0] ?? null;
+    return judgeDrills(window, series).find((drill) => drill.verdict !== 'outside') ?? null;
   }
   const usual = formHole(window.major, window.pitch, FORM_WINDOW.usual);
   const step = usual < 1 ? 0.01 : 0.05;
@@ -79,50 +71,51 @@ function formDrill(
   return judged.verdict === 'outside' ? null : judged;
 }
 
-export interface JobParts {
-  request: HoleRequest;
-  thread: Thread;
-  limits: ThreadLimits;
-  material: Material;
-  borrowedMax?: number | undefined;
+/** Sealing threads want what the gauge measures and the wrench takes up; others one and a half diameters. */
+function usualThread(thread: Thread, taper: TaperPipe | null): number {
+  if (taper) return taper.fullThread;
+  const gauge = thread.form === 'Rp' ? pipeNotes(thread)?.gauge : null;
+  return gauge ? gauge.length + WRENCH_TURNS * thread.pitch : 1.5 * thread.diameter;
+}
+
+function fullThreadOf({ request, thread }: JobParts, taper: TaperPipe | null): number {
+  const { hole, fullThread } = request;
+  if (fullThread !== undefined) return fullThread;
+  if (hole.kind === 'blind') return usualThread(thread, taper);
+  return taper ? Math.min(hole.thickness, taper.fullThread) : hole.thickness;
 }
 
 /** Sizes the hole and takes the defaults. Lengths mm. Sources: as the parts it calls. */
-export function prepareJob({ request, thread, limits, material, borrowedMax }: JobParts): Job {
-  const major = tapMajor(thread);
+export function prepareJob(parts: JobParts): Job {
+  const { request, thread, limits, material } = parts;
+  const taper = taperPipe(thread);
+  const major = taper?.major ?? tapMajor(thread);
   const { pitch } = thread;
   const spindle = request.spindle ?? { drive: 'synchronous' };
-  const window = holeWindow(limits, request.coating, borrowedMax);
-  const share = oversizeShare(material);
-  const cutWindow: HoleWindow = { ...window, major, pitch, oversizeShare: share };
-  const drills = judgeDrills(cutWindow, request.stockedDrills);
-  const drill = bestDrill(drills, {
-    listed: listedDrill(thread),
-    target: targetHole(thread, major),
-    largest: wantsLargestHole(material),
-    system: thread.system === 'unified' ? 'inch' : 'metric',
-  });
+  const { window, drills, drill } = limits
+    ? limitedHole(limits, parts, major)
+    : taperHole(taper!, parts);
   const formWindow: HoleWindow = {
     min: formHole(major, pitch, FORM_WINDOW.max),
     max: formHole(major, pitch, FORM_WINDOW.min),
     major,
     pitch,
-    oversizeShare: share,
+    oversizeShare: oversizeShare(material),
   };
-  const { hole } = request;
+  const hole = drill?.diameter ?? (window.min + window.max) / 2;
   return {
     request,
     thread,
     limits,
+    taper,
     material,
     spindle,
     major,
     pitch,
-    system: thread.system === 'unified' ? 'inch' : 'metric',
+    system: inchSystem(thread) ? 'inch' : 'metric',
     window,
-    windowUncertain: limits.minor.max === undefined,
-    fullThread:
-      request.fullThread ?? (hole.kind === 'through' ? hole.thickness : 1.5 * thread.diameter),
+    windowUncertain: limits !== null && limits.minor.max === undefined,
+    fullThread: fullThreadOf(parts, taper),
     pointAngle: request.drillPoint ?? 118,
     centre: request.externalCentre ?? 0,
     clearance: STOP_CLEARANCE[spindle.drive],
@@ -130,8 +123,9 @@ export function prepareJob({ request, thread, limits, material, borrowedMax }: J
     shortChips: chipsShort(material.chips),
     drills,
     drill,
-    formDrill: formDrill(formWindow, request.stockedDrills),
+    // A taper thread is not formed here: its hole would have to be tapered too.
+    formDrill: taper ? null : formDrill(formWindow, request.stockedDrills),
     formWindow,
-    cutHole: drill?.diameter ?? (window.min + window.max) / 2,
+    cutHole: taper ? Math.max(hole, taper.minor) : hole,
   };
 }

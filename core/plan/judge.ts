@@ -31,18 +31,24 @@ export function reason(
 /** Which way this hole wants its chip to go. Source: `common-practice`. */
 export function wantedCourse(job: Job): 'ahead' | 'back' | 'stays' {
   const { hole } = job.request;
-  if (hole.kind === 'blind') return job.shortChips ? 'stays' : 'back';
+  // A taper tap stops inside the metal whatever the hole does: its chips have no way out ahead.
+  if (hole.kind === 'blind' || job.taper) return job.shortChips ? 'stays' : 'back';
   if (hole.chipsMayFall === false) return 'back';
   if (job.shortChips) return 'stays';
   return aheadHasAir(job) ? 'ahead' : 'back';
 }
 
-/** Something so close below that a long enough chamfer cannot pass leaves no air for chips either. */
+/**
+ * Something so close below that a long enough chamfer cannot pass leaves no air for chips either; a thread that
+ * ends inside the hole must find room for its chips between the nose and what stands below.
+ */
 function aheadHasAir(job: Job): boolean {
   const { hole } = job.request;
   if (hole.kind === 'blind' || hole.clearBelow === undefined) return true;
-  const plugExit = ((job.system === 'inch' ? 5 : 5.5) + 1) * job.pitch + job.centre;
-  return job.fullThread < hole.thickness || hole.clearBelow >= plugExit - 1e-9;
+  const longest = (job.system === 'inch' ? 5 : 5.5) * job.pitch + job.centre;
+  if (hole.clearBelow >= longest + job.pitch - 1e-9) return true;
+  const room = hole.thickness + hole.clearBelow - job.fullThread - longest;
+  return job.fullThread < hole.thickness && room >= chipBudget(job).length;
 }
 
 function reachProblems(job: Job, candidate: Candidate): Reason[] {
@@ -97,9 +103,14 @@ function processProblems(job: Job, candidate: Candidate): Reason[] {
     return drive === 'synchronous' ? [] : [reason('mill-needs-cnc')];
   }
   if (!job.material.speed) found.push(reason('too-hard'));
+  // A coating that varies by more than the class allows leaves no hole that is right before and after.
+  if (job.window.min > job.window.max) found.push(reason('no-drill-inside', {}, 'derived'));
+  // Taper pipe taps are not made with a spiral point.
+  if (job.taper && candidate.style === 'spiral-point') found.push(reason('not-stocked-usually'));
   if (process === 'form') {
     if (job.material.forming === 'no') found.push(reason('not-formable'));
-    else if (!candidate.drill) found.push(reason('no-drill-inside', {}, 'from-memory'));
+    else if (!candidate.drill && found.length === 0)
+      found.push(reason('no-drill-inside', {}, 'from-memory'));
   }
   return found;
 }

@@ -4,8 +4,9 @@ import { threadLimits } from '../limits/thread-limits';
 import type { Material } from '../material/material';
 import { ownMaterial } from '../material/own';
 import { findMaterial } from '../material/table';
-import { answer, type Outcome } from '../outcome';
+import { answer, refuse, type Outcome } from '../outcome';
 import { readThread } from '../thread/read';
+import { tapMajor } from '../tap/major';
 import { borrowedMinorMax } from './borrowed';
 import { prepareJob, type Job } from './job';
 import { checkRequest } from './request';
@@ -19,7 +20,7 @@ function materialOf({ material, ownMaterial: own }: HoleRequest): Material {
 
 /**
  * Reads and checks a request: lengths mm, torque N·m, degrees (see `HoleRequest`). Refuses with the
- * problems of `readThread` and `threadLimits`, and with `REQUEST_PROBLEM_CODES`; its notes are those of
+ * problems of `readThread` and `threadLimits` (but for `taper-pipe`: that is planned without limits), and with `REQUEST_PROBLEM_CODES`; its notes are those of
  * both readings. Sources: as the parts it calls.
  */
 export function jobOf(asked: HoleRequest): Outcome<Job> {
@@ -29,10 +30,17 @@ export function jobOf(asked: HoleRequest): Outcome<Job> {
   const problems = [...(reading.ok ? [] : reading.problems), ...checkRequest(request)];
   if (!reading.ok || problems.length > 0) return { ok: false, problems };
   const thread = reading.value;
-  const limits = threadLimits(thread);
-  if (!limits.ok) return limits;
+  const web = request.tapWeb;
+  if (web !== undefined && web >= tapMajor(thread)) {
+    const data = { typed: String(web) };
+    return refuse({ code: 'web-out-of-range', field: 'tapWeb', data });
+  }
+  const found = threadLimits(thread);
+  // A taper pipe thread has no limits and is planned all the same.
+  if (!found.ok && found.problems[0]?.code !== 'taper-pipe') return found;
+  const limits = found.ok ? found.value : null;
   const material = materialOf(request);
-  const borrowedMax = borrowedMinorMax(thread, limits.value);
-  const job = prepareJob({ request, thread, limits: limits.value, material, borrowedMax });
-  return answer(job, [...reading.notes, ...limits.notes]);
+  const borrowedMax = limits ? borrowedMinorMax(thread, limits) : undefined;
+  const job = prepareJob({ request, thread, limits, material, borrowedMax });
+  return answer(job, [...reading.notes, ...(found.ok ? found.notes : [])]);
 }

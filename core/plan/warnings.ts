@@ -8,6 +8,7 @@ import type { WarningCode } from './codes';
 import type { Job } from './job';
 import type { Judged } from './judge';
 import type { StripCheck } from './strength';
+import type { TaperPipe } from './taper';
 import type { Warning } from './types';
 
 /** Share of the breaking torque above which a sharp, and a worn, tap is watched. Common practice. */
@@ -104,10 +105,16 @@ function materialWarnings(job: Job): Warning[] {
   return found;
 }
 
+/** mm of gauge length and the turns its place may be off, where they are held. */
+function taperNumbers({ gauge }: TaperPipe): Record<string, number> {
+  return gauge ? { length: gauge.length, turns: gauge.turns } : {};
+}
+
 function threadWarnings(job: Job, taps: Judged[]): Warning[] {
   const { thread, request, limits } = job;
   const drill = taps[0]?.fits ? taps[0].drill : job.drill;
   const found: Warning[] = [];
+  if (job.taper) found.push(warn('taper-pipe', taperNumbers(job.taper), 'common-practice'));
   if (thread.hand === 'left') found.push(warn('left-hand'));
   if (request.interrupted) found.push(warn('interrupted'));
   if (request.coating && request.coating.thickness[1] > 0) {

@@ -23,6 +23,8 @@ export const ASSUMPTIONS: Record<AssumptionCode, string> = {
   'scaled-to-shop':
     'Torque scaled by {factor:number} to what you measured, right to within {band:number} times',
   'minor-limit-borrowed': 'Upper limit of the minor diameter borrowed from the plain profile',
+  'pipe-hole-straight':
+    'Hole drilled straight, not taper-reamed[; before a taper reamer it would be {reamed:limit}]',
   'fluid-oil': 'Good tapping oil; dry is harder',
   'offset-on-point': 'External centre {centre:length} long, tool length set on its tip',
 };

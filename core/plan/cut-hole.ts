@@ -1,0 +1,92 @@
+/** Sizes the hole for a cutting tap: the window its class or its gauge leaves, every near drill judged, one chosen. */
+
+import type { DrillChoice } from '../drill/drill';
+import { bestDrill, judgeDrills, type HoleWindow } from '../drill/judge';
+import { oversizeShare } from '../drill/oversize';
+import { listedDrill, targetHole } from '../drill/usual';
+import { pipeNotes } from '../gauge/pipe';
+import type { Range, ThreadLimits } from '../limits/limits';
+import type { Material } from '../material/material';
+import type { Thread } from '../thread/thread';
+import { taperDrills, type TaperPipe } from './taper';
+import type { HoleRequest } from './types';
+
+export interface JobParts {
+  request: HoleRequest;
+  thread: Thread;
+  limits: ThreadLimits | null;
+  material: Material;
+  borrowedMax?: number | undefined;
+}
+
+/** A thread's window on the hole, before coating, in mm. Source: derived. */
+export function holeWindow(
+  limits: ThreadLimits,
+  coating: HoleRequest['coating'],
+  borrowedMax?: number,
+): Range {
+  const factor = limits.unit === 'in' ? 25.4 : 1;
+  const [thin, thick] = coating?.thickness ?? [0, 0];
+  const max = limits.minor.max ?? borrowedMax ?? limits.minor.min;
+  return { min: limits.minor.min * factor + 2 * thick, max: max * factor + 2 * thin };
+}
+
+/** Hard on taps: the largest hole that surely passes spares them. No unit. Common practice. */
+export function wantsLargestHole(material: Material): boolean {
+  return material.abrasive || material.workHardens || material.springsBack || material.kc11 >= 1900;
+}
+
+/** Unified and American pipe threads: inch chamfer classes and inch drills first. Common practice; no unit. */
+export function inchSystem({ system, form }: Thread): boolean {
+  return system === 'unified' || form.startsWith('NP');
+}
+
+/** The drill that the lists give for a parallel pipe thread stands as long as its own size passes. Common practice. */
+function listedPipeDrill(thread: Thread, drills: DrillChoice[]): DrillChoice | undefined {
+  if (thread.system !== 'pipe') return undefined;
+  const listed = pipeNotes(thread)?.drills.find(({ hole }) => hole === 'parallel');
+  return drills.find(({ name, verdict }) => name === listed?.name && verdict !== 'outside');
+}
+
+/** mm */
+export interface CutHole {
+  window: Range;
+  drills: DrillChoice[];
+  drill: DrillChoice | null;
+}
+
+/** The hole of a taper pipe thread, from the lists. mm. Sources: as `taperPipe`. */
+export function taperHole(taper: TaperPipe, { request, thread, material }: JobParts): CutHole {
+  const share = oversizeShare(material);
+  const drills = taperDrills(taper, thread.pitch, share, request.stockedDrills);
+  const drill = bestDrill(drills, {
+    listed: taper.listed,
+    target: (taper.window.min + taper.window.max) / 2,
+    largest: false,
+    system: inchSystem(thread) ? 'inch' : 'metric',
+  });
+  return { window: taper.window, drills, drill };
+}
+
+/** The hole of a thread with limits, for a tap of this major diameter. mm. Sources: as `bestDrill`. */
+export function limitedHole(limits: ThreadLimits, parts: JobParts, major: number): CutHole {
+  const { request, thread, material } = parts;
+  const window = holeWindow(limits, request.coating, parts.borrowedMax);
+  const cutWindow: HoleWindow = {
+    ...window,
+    major,
+    pitch: thread.pitch,
+    oversizeShare: oversizeShare(material),
+  };
+  const drills = judgeDrills(cutWindow, request.stockedDrills);
+  const pipe = thread.system === 'pipe';
+  const drill =
+    listedPipeDrill(thread, drills) ??
+    bestDrill(drills, {
+      listed: listedDrill(thread),
+      target: pipe ? (window.min + window.max) / 2 : targetHole(thread, major),
+      largest: wantsLargestHole(material),
+      system: thread.system === 'unified' ? 'inch' : 'metric',
+    });
+  return { window, drills, drill };
+}
