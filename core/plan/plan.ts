@@ -1,6 +1,6 @@
 /** From a drawing's words to a tap, a hole and a card: the recommendation, each step with its reason. */
 
-import { cycleSeconds, tappingSpeed } from '../cycle/speed';
+import { cycleSeconds, rpmFor, tappingSpeed } from '../cycle/speed';
 import { answer, type Outcome } from '../outcome';
 import { STYLES } from '../tap/styles';
 import { assumptionsFor } from './assumptions';
@@ -17,17 +17,27 @@ import { spokenTap, warningsFor } from './warnings';
 /** Threads the tap starts above the face: pitches of approach in a cycle. Common practice. */
 const APPROACH_PITCHES = 3;
 
+/**
+ * Speed below which a tap rubs and hardens the wall instead of cutting, rev/min: depth slows a cycle down, but not
+ * past this. 0 where the metal does not work-harden. Source: `speed-charts`.
+ */
+function slowestRpm({ material, major }: Job, maxRpm = Infinity): number {
+  if (!material.workHardens || !material.speed) return 0;
+  return Math.min(maxRpm, Math.ceil(rpmFor(material.speed.min, major) / 5) * 5);
+}
+
 function cycleFor(job: Job, tap: Candidate | undefined): Cycle | null {
   const { drive, maxRpm, acceleration } = job.spindle;
   const speed = tappingSpeed(job.material, job.major, job.fullThread, maxRpm);
   if (!speed || drive === 'hand' || !tap) return null;
   const travel = tap.depth.tip + APPROACH_PITCHES * job.pitch;
+  const rpm = Math.max(speed.rpm, slowestRpm(job, maxRpm));
   return {
-    rpm: speed.rpm,
+    rpm,
     rpmRange: speed.range,
     feedPerRev: job.pitch,
-    feedPerMinute: job.pitch * speed.rpm,
-    seconds: cycleSeconds(travel, job.pitch, speed.rpm, acceleration),
+    feedPerMinute: job.pitch * rpm,
+    seconds: cycleSeconds(travel, job.pitch, rpm, acceleration),
   };
 }
 

@@ -10,6 +10,7 @@ import type { Job } from './job';
 import { wantedCourse, type Judged } from './judge';
 import type { StripCheck } from './strength';
 import type { Remedy } from './types';
+import { SHARE_WATCH } from './warnings';
 
 function remedy(
   code: RemedyCode,
@@ -125,6 +126,27 @@ function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
   return found;
 }
 
+/** For a tap that a worn edge brings near its strength, or over it. */
+function wornRemedies(job: Job, taps: Judged[], first: Judged): Remedy[] {
+  const found: Remedy[] = [];
+  const { process } = STYLES[first.style];
+  if (process === 'mill') return found;
+  if (process === 'cut' && job.drill && job.window.max - job.drill.likely > 0.02 * job.pitch) {
+    found.push(remedy('larger-hole', { diameter: job.window.max }, 'derived'));
+  }
+  // Changed early helps only a tap that stands the hole while it is sharp.
+  if (first.share.sharp < 1) found.push(remedy('change-tap-early', { worn: first.share.worn }));
+  const form = taps.find((tap) => tap.style === 'form' && tap.fits);
+  if (process === 'cut' && form && form.share.worn < Math.min(1, first.share.worn)) {
+    found.push(remedy('form-tap-instead', { share: form.share.worn }, 'tap-chip-model'));
+  }
+  const mill = taps.find((tap) => tap.style === 'thread-mill' && tap.fits);
+  if (first.share.worn > 1 && mill) {
+    found.push(remedy('thread-mill', { to: mill.depth.fullThread }));
+  }
+  return found;
+}
+
 function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
   const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
   const tooStrong = cut.filter((tap) => tap.reasons.some((each) => each.code === 'spindle-over'));
@@ -138,16 +160,8 @@ function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
     );
   }
   const first = taps[0];
-  if (first?.fits && first.share.worn > 1 / 2 && STYLES[first.style].process === 'cut') {
-    const form = taps.find((tap) => tap.style === 'form' && tap.fits);
-    if (job.drill && job.window.max - job.drill.likely > 0.02 * job.pitch) {
-      found.push(remedy('larger-hole', { diameter: job.window.max }, 'derived'));
-    }
-    if (form && form.share.worn < first.share.worn) {
-      found.push(remedy('form-tap-instead', { share: form.share.worn }, 'tap-chip-model'));
-    }
-    found.push(remedy('change-tap-early', { worn: first.share.worn }));
-  }
+  if (first?.fits && first.share.worn > SHARE_WATCH.worn)
+    found.push(...wornRemedies(job, taps, first));
   return found;
 }
 
@@ -166,11 +180,36 @@ function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
   return [remedy('longer-engagement', numbers, 'fed-std-h28'), insert];
 }
 
+/**
+ * From what costs a thought to what costs a new drawing: the shop's own means, then a mark-up of depth, then
+ * another process or machine, then another part. Common practice.
+ */
+const CHEAPEST_FIRST: readonly RemedyCode[] = [
+  'change-tap-early',
+  'larger-hole',
+  'plug-or-vacuum-chips',
+  'bore-or-ream',
+  'more-room-below',
+  'deeper-hole',
+  'shorter-thread',
+  'longer-engagement',
+  'finish-by-hand',
+  'form-tap-instead',
+  'tap-before-hardening',
+  'thread-mill',
+  'bigger-spindle',
+  'softer-screw-or-insert',
+  'extruded-or-insert',
+  'relief-groove',
+  'through-hole',
+];
+
 /** Remedies for a plan, cheapest first, each once. Lengths mm, torque N·m. Sources: on each. */
 export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
   const found: Remedy[] = [];
   if (!job.material.speed) found.push(remedy('tap-before-hardening'), remedy('thread-mill'));
-  if (job.drill?.verdict !== 'inside') {
+  const noneInside = !job.drills.some(({ verdict }) => verdict === 'inside');
+  if (noneInside && job.window.min <= job.window.max) {
     found.push(remedy('bore-or-ream', { min: job.window.min, max: job.window.max }, 'derived'));
   }
   if (job.request.hole.kind === 'blind' && !tapFits(taps)) {
@@ -182,5 +221,7 @@ export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null):
     ...strengthRemedies(job, strip),
   );
   const seen = new Set<string>();
-  return found.filter(({ code }) => !seen.has(code) && seen.add(code));
+  return found
+    .filter(({ code }) => !seen.has(code) && seen.add(code))
+    .sort((a, b) => CHEAPEST_FIRST.indexOf(a.code) - CHEAPEST_FIRST.indexOf(b.code));
 }
