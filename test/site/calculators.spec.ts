@@ -66,12 +66,13 @@ for (const slug of SLUGS) {
       await open(page, `${slug}/`);
       await expect(example(page)).toBeVisible();
       await expect(example(page)).toContainText('Example');
+      const told = (await example(page).locator('.answer').textContent()) ?? '';
       await page.getByRole('button', { name: 'Try it with the example' }).click();
       await expect(example(page)).toBeHidden();
-      const told = await sentence(page).textContent();
+      await expect(sentence(page)).toHaveText(told);
       await page.getByRole('button', { name: 'Start again' }).click();
       await expect(example(page)).toBeVisible();
-      await expect(example(page).locator('.answer')).toHaveText(told ?? '');
+      await expect(example(page).locator('.answer')).toHaveText(told);
       await expect(page).toHaveURL(new RegExp(`/calculators/${slug}/$`));
     });
 
