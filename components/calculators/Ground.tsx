@@ -47,7 +47,9 @@ export interface WhyProps {
 
 export function Why({ lesson, lessons, children }: WhyProps) {
   return lessons.includes(lesson) ? (
-    <a href={`/lessons/${lesson}/`}>{children ?? TEXT.why}</a>
+    <a class="no-print" href={`/lessons/${lesson}/`}>
+      {children ?? TEXT.why}
+    </a>
   ) : null;
 }
 

@@ -3,6 +3,7 @@
  * which is not. The hole is the one that the plan would drill.
  */
 
+import type { DrillChoice } from '../drill/drill';
 import { chamferCurve, chamferPoint, type ChamferPoint } from '../load/chamfer-curve';
 import { engagedShare, THINNEST_CHIP } from '../load/torque';
 import { answer, refuse, type Outcome } from '../outcome';
@@ -23,8 +24,9 @@ export interface ChamferStudy {
   thick: ChamferPoint[];
   /** Threads of chamfer that are as long as the work is thick; missing where no chamfer outgrows it. */
   thinFrom?: number;
-  /** Hole reckoned with, mm, and flutes. */
+  /** Hole reckoned with, mm, its drill where a stocked one passes, and flutes. */
   hole: number;
+  drill: DrillChoice | null;
   flutes: number;
   /** True where the chip is thinner than an edge can cut. */
   rubs: boolean;
@@ -51,7 +53,7 @@ export function chamferStudy(
 ): Outcome<ChamferStudy> {
   const job = jobOf(request);
   if (!job.ok) return job;
-  const { major, pitch, cutHole, material, flutes, fullThread } = job.value;
+  const { major, pitch, cutHole, drill, material, flutes, fullThread } = job.value;
   if (!material.speed) return refuse({ code: 'too-hard', field: 'material' });
   const styleFactor = STYLES[style].torque.middle;
   const deep = { major, pitch, hole: cutHole, material, flutes, fullThread, styleFactor };
@@ -70,6 +72,7 @@ export function chamferStudy(
       thick: thin ? chamferCurve({ ...deep, thickness: Infinity }, SHORTEST, LONGEST) : [],
       ...(bends ? { thinFrom: bend } : {}),
       hole: cutHole,
+      drill,
       flutes,
       rubs: here.chip < THINNEST_CHIP,
     },

@@ -3,7 +3,7 @@
 import type { ChamferName } from '../../../core/chamfer/names';
 import type { Part } from '../../words/answer';
 import { CHAMFERS } from '../../words/en/names';
-import { decimals, length, threadRange, type Unit } from '../../words/format';
+import { decimals, drillName, length, threadRange, type Unit } from '../../words/format';
 import { materialShort, styleName } from '../../words/names';
 import { fill } from '../../words/template';
 import { unbroken } from '../numbers';
@@ -112,11 +112,13 @@ export function assumed({ study, style, thickness, flutes }: ChamferAnswer, unit
   if (!study) return ['The count is yours: half a thread more or less is a common quarrel.'];
   return [
     `${styleName(style)}, sharp, ${flutes} flutes, point of the tap as small as the hole.`,
-    fill(
-      'Drilled {hole:length}, the plan’s own drill for this thread and material.',
-      { hole: study.hole },
-      unit,
-    ),
+    study.drill
+      ? `Drilled ${drillName(study.drill)}, the plan’s own drill for this thread and material.`
+      : fill(
+          'Hole {hole:length}, the middle of the class: no stocked drill passes.',
+          { hole: study.hole },
+          unit,
+        ),
     ...(thickness === undefined ? ['Work thicker than any chamfer is long.'] : []),
     'Torque within about 40 % of a sharp, oiled tap; the load on the tooth is as sure as that.',
   ];

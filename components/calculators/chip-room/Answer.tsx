@@ -40,25 +40,22 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
           <thead>
             <tr>
               <th scope="col">{TEXT.kind}</th>
+              <th scope="col">{TEXT.verdict}</th>
               <th scope="col" class="number">
-                {TEXT.factor}
+                {TEXT.wants}
               </th>
               <th scope="col" class="number">
                 {TEXT.takes}
               </th>
               <th scope="col" class="number">
-                {TEXT.wants}
+                {TEXT.factor}
               </th>
-              <th scope="col">{TEXT.verdict}</th>
             </tr>
           </thead>
           <tbody>
             {fit.packed.map((each) => (
               <tr key={each.bulk} class={each.bulk === bulk ? 'chosen' : undefined}>
                 <th scope="row">{BULKS[each.bulk]}</th>
-                <td class="number">{decimals(each.factor, 0)} ×</td>
-                <td class="number">{volume(each.volume, unit)}</td>
-                <td class="number">{roughLength(each.needed, unit)}</td>
                 <td>
                   <span class="verdict">
                     <Sign level={each.fits ? 'good' : 'stop'} />
@@ -66,6 +63,9 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
                   </span>{' '}
                   {!each.fits && `${roughLength(each.deeper, unit)} deeper`}
                 </td>
+                <td class="number">{roughLength(each.needed, unit)}</td>
+                <td class="number">{volume(each.volume, unit)}</td>
+                <td class="number">{decimals(each.factor, 0)} ×</td>
               </tr>
             ))}
           </tbody>
