@@ -21,13 +21,21 @@ interface DrillTableProps {
   unit: Unit;
 }
 
-function DrillRow({ drill, chosen, unit }: { drill: DrillChoice; chosen: boolean; unit: Unit }) {
+interface DrillRowProps {
+  drill: DrillChoice;
+  chosen: boolean;
+  unit: Unit;
+  /** True where the thread's height changes with depth, and a percentage of it would mean nothing. */
+  tapered: boolean;
+}
+
+function DrillRow({ drill, chosen, unit, tapered }: DrillRowProps) {
   const { sign, word } = VERDICTS[drill.verdict];
   return (
     <tr class={chosen ? 'chosen' : undefined}>
       <th scope="row">{drillName(drill)}</th>
       <td class="number">{limitNumber(drill.diameter, unit)}</td>
-      <td class="number">{threadPercent(drill.percent.shop)}</td>
+      <td class="number">{tapered ? '–' : threadPercent(drill.percent.shop)}</td>
       <td class="number">{limitNumber(drill.likely, unit)}</td>
       <td>
         <span class="verdict">
@@ -75,6 +83,7 @@ function DrillTable({ drills, plan, unit, caption }: DrillTableProps) {
               drill={drill}
               chosen={drill.name === plan.drill?.name}
               unit={unit}
+              tapered={plan.limits === null}
             />
           ))}
         </tbody>

@@ -40,9 +40,12 @@ export function holeLimits(plan: HolePlan): string | null {
 const drillFacts: Facts = (plan, _request, tap, unit) => {
   const { drill } = tap;
   if (!drill) return [];
-  const beside = [
-    `${threadPercent(drill.percent.shop)} thread, shop base; ${threadPercent(drill.percent.iso)}, ISO base`,
-  ];
+  // A taper thread's height changes with depth: a percentage of it would mean nothing.
+  const beside = plan.limits
+    ? [
+        `${threadPercent(drill.percent.shop)} thread, shop base; ${threadPercent(drill.percent.iso)}, ISO base`,
+      ]
+    : [];
   const limits = tap.process === 'cut' ? holeLimits(plan) : null;
   if (limits) beside.push(limits);
   beside.push(`likely to leave ${limitLength(drill.likely, unit)}`);

@@ -23,7 +23,6 @@ export const REQUEST_PROBLEM_CODES = [
   'coating-out-of-range',
   'measured-out-of-range',
   'learned-out-of-range',
-  'pipe-not-planned',
 ] as const;
 
 export const REASON_CODES = [

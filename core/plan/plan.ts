@@ -97,6 +97,6 @@ function planJob(job: Job): HolePlan {
  * Sources: stand on every reason, warning, assumption and remedy.
  */
 export function planHole(request: HoleRequest): Outcome<HolePlan> {
-  const job = jobOf(request);
+  const job = jobOf(request, { taper: true });
   return job.ok ? answer(planJob(job.value), job.notes) : job;
 }

@@ -20,10 +20,11 @@ function materialOf({ material, ownMaterial: own }: HoleRequest): Material {
 
 /**
  * Reads and checks a request: lengths mm, torque N·m, degrees (see `HoleRequest`). Refuses with the
- * problems of `readThread` and `threadLimits` (but for `taper-pipe`: that is planned without limits), and with `REQUEST_PROBLEM_CODES`; its notes are those of
- * both readings. Sources: as the parts it calls.
+ * problems of `readThread` and `threadLimits`, and with `REQUEST_PROBLEM_CODES`; its notes are those of
+ * both readings. With `taper` a taper pipe thread is let through without limits, where `threadLimits`
+ * refuses `taper-pipe`. Sources: as the parts it calls.
  */
-export function jobOf(asked: HoleRequest): Outcome<Job> {
+export function jobOf(asked: HoleRequest, { taper = false } = {}): Outcome<Job> {
   // Requests also come from addresses and files: an empty one is refused field by field, not thrown at.
   const request = asked ?? ({} as HoleRequest);
   const reading = readThread(request.thread);
@@ -36,8 +37,8 @@ export function jobOf(asked: HoleRequest): Outcome<Job> {
     return refuse({ code: 'web-out-of-range', field: 'tapWeb', data });
   }
   const found = threadLimits(thread);
-  // A taper pipe thread has no limits and is planned all the same.
-  if (!found.ok && found.problems[0]?.code !== 'taper-pipe') return found;
+  // A taper pipe thread has no limits; a plan does without, a closer study of one tap does not.
+  if (!found.ok && !(taper && found.problems[0]?.code === 'taper-pipe')) return found;
   const limits = found.ok ? found.value : null;
   const material = materialOf(request);
   const borrowedMax = limits ? borrowedMinorMax(thread, limits) : undefined;

@@ -109,8 +109,6 @@ export const PROBLEMS: Record<ProblemCode, string> = {
     'The torque kept for your shop is more than ten times, or less than a tenth of, what is planned here. Remove it and measure again.',
   'drive-unknown': 'Choose a spindle from the list.',
   'drill-series-unknown': 'Choose drills from the list: metric, fraction, number or letter.',
-  'pipe-not-planned':
-    'Pipe threads are recognised but not planned here yet. Use the table of their own standard.',
   'spindle-out-of-range':
     'Spindle torque and speed must be more than 0, like 30 N·m and 3000 rev/min.',
 
