@@ -103,6 +103,26 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     cautions: ['part-spins', 'reaching-in'],
     units: true,
   },
+  {
+    slug: 'hand-tapping',
+    title: 'Hand tapping',
+    question: 'How do I tap this hole by hand, with which taps and how long a wrench?',
+    description:
+      'Order of the taps in a set, the longest wrench the tap stands, when to turn back and when to clear, blind holes by hand: a card for the bench.',
+    sources: ['common-practice', 'from-memory', 'asme-b94-9', 'iso-8830', 'derived'],
+    cautions: ['hand-tapping', 'key-left-in', 'chips-by-hand'],
+    units: true,
+  },
+  {
+    slug: 'tap-removal',
+    title: 'Broken tap removal',
+    question: 'A tap broke off in the hole: how does it come out?',
+    description:
+      'Ways to get a broken tap out by size, kind, material, access and what the part is worth: times, risks, cautions, and what never to do.',
+    sources: ['common-practice'],
+    cautions: ['reaching-in', 'flying-chips', 'broken-tap-struck', 'broken-tap-dissolved'],
+    units: false,
+  },
 ];
 
 export function catalogued(slug: string): CatalogueEntry {

@@ -1,0 +1,21 @@
+/** What answers how a broken tap comes out: loads at the first touch of the form. */
+
+import { spoken } from '../../result/AnswerLine';
+import type { Engine } from '../calculator';
+import { complaints } from '../problems';
+import { reading, system } from '../reading';
+import { Result } from './Answer';
+import type { Name } from './inputs';
+import { WORDS } from './messages';
+import { answerParts } from './sentences';
+import { attempt, type RemovalAnswer } from './state';
+
+export const engine: Engine<Name, RemovalAnswer> = {
+  attempt,
+  Result,
+  spoken: (answer) => spoken(answerParts(answer)),
+  subject: ({ thread }) => thread.designation,
+  complaint: complaints(WORDS),
+  reading,
+  system,
+};
