@@ -104,6 +104,86 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     units: true,
   },
   {
+    slug: 'thread-limits',
+    title: 'Thread limits',
+    question: 'Within which limits must this thread come out?',
+    description:
+      'Minor and pitch diameter limits of any metric, unified or pipe thread in every class, with left hand, wire inserts, J threads and long engagements.',
+    sources: ['iso-965-1', 'iso-724', 'asme-b1-1', 'iso-228-1', 'iso-7-1', 'from-memory'],
+    cautions: ['chips-by-hand'],
+    units: true,
+  },
+  {
+    slug: 'tap-drill',
+    title: 'Tap drill',
+    question: 'Which drill for this thread, and is it inside the class?',
+    description:
+      'The tap drill for any thread, judged against the class on the drawing with its likely oversize; trap drills named; percent of thread on both bases.',
+    sources: ['iso-2306', 'handbook-drills', 'iso-2306-din-338', 'iso-965-1', 'asme-b1-1'],
+    cautions: ['entanglement', 'part-spins', 'chips-by-hand'],
+    units: true,
+  },
+  {
+    slug: 'form-tap-hole',
+    title: 'Form-tap hole',
+    question: 'Which hole before a form tap, and how closely must it be held?',
+    description:
+      'The hole before a form tap, the drills near it, how much thread a few hundredths cost, and what a hole you measured would give.',
+    sources: ['from-memory', 'handbook-drills', 'derived', 'common-practice'],
+    cautions: ['entanglement', 'part-spins'],
+    units: true,
+  },
+  {
+    slug: 'gauging',
+    title: 'Gauging',
+    question: 'What do the gauges say about this hole?',
+    description:
+      'GO, NOT GO and plain plugs read together: does the hole pass under ASME B1.2 and under ISO 1502, what is wrong, and what to do next.',
+    sources: ['asme-b1-2', 'iso-1502', 'common-practice'],
+    cautions: ['chips-by-hand', 'reaching-in'],
+    units: true,
+  },
+  {
+    slug: 'plating',
+    title: 'Plating',
+    question: 'What must be tapped so that the thread passes once it is coated?',
+    description:
+      'Limits before plating from limits after it: pitch diameter moves four times the thickness. Which tap limit suits and which drill.',
+    sources: ['derived', 'from-memory', 'handbook-tap-limits', 'tap-limit-lists', 'iso-2857'],
+    cautions: ['chips-by-hand'],
+    units: true,
+  },
+  {
+    slug: 'engagement',
+    title: 'Engagement',
+    question: 'How deep is enough for this screw in this metal?',
+    description:
+      'Full thread needed for the screw to break before the thread strips, with margin, for common screws and metals. Static stripping only; not a rating.',
+    sources: ['fed-std-h28', 'handbook-stress-areas', 'screw-grades', 'shear-strength'],
+    cautions: ['chips-by-hand'],
+    units: true,
+  },
+  {
+    slug: 'speed-and-cycle',
+    title: 'Speed and cycle',
+    question: 'How fast, what feed exactly, and is a rounded feed near enough?',
+    description:
+      'Tapping speed as a range, the exact feed, what rounding it does to the thread, speeds that need no rounding, what the spindle reaches, cycle time and a commented skeleton.',
+    sources: ['speed-charts', 'derived', 'common-practice', 'nist-rs274'],
+    cautions: ['entanglement', 'part-spins', 'reaching-in'],
+    units: true,
+  },
+  {
+    slug: 'cost-per-hole',
+    title: 'Cost per hole',
+    question: 'What does a tapped hole cost, and how much of it is the risk of a broken tap?',
+    description:
+      'Machine time, tools, gauging, set-up and the risk of a broken tap, a hole and for the job, with the equation, and beside another plan.',
+    sources: ['common-practice'],
+    cautions: [],
+    units: false,
+  },
+  {
     slug: 'hand-tapping',
     title: 'Hand tapping',
     question: 'How do I tap this hole by hand, with which taps and how long a wrench?',

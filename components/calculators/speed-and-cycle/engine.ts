@@ -1,0 +1,21 @@
+/** What reckons and answers, in one piece that loads at the first touch. */
+
+import { spoken } from '../../result/AnswerLine';
+import type { Engine } from '../calculator';
+import { complaints } from '../problems';
+import { reading, system } from '../reading';
+import { Result } from './Answer';
+import type { Name } from './inputs';
+import { WORDS } from './messages';
+import { answerParts } from './sentences';
+import { attempt, type CycleAnswer } from './state';
+
+export const engine: Engine<Name, CycleAnswer> = {
+  attempt,
+  Result,
+  spoken: (answer) => spoken(answerParts(answer)),
+  subject: ({ study }) => study.thread.designation,
+  complaint: complaints(WORDS),
+  reading,
+  system,
+};

@@ -1,0 +1,44 @@
+/** How much faster, or slower, than a plain HSS-E tap in oil: by substrate, coating and fluid. */
+
+import type { Range } from '../units';
+
+export const SUBSTRATES = ['hss', 'hss-powder', 'carbide'] as const;
+export const COATINGS = ['plain', 'coated'] as const;
+export const CYCLE_FLUIDS = ['oil', 'emulsion', 'dry'] as const;
+
+export type Substrate = (typeof SUBSTRATES)[number];
+export type TapCoating = (typeof COATINGS)[number];
+export type CycleFluid = (typeof CYCLE_FLUIDS)[number];
+
+const SUBSTRATE: Record<Substrate, Range> = {
+  hss: { min: 1, max: 1 },
+  'hss-powder': { min: 1, max: 1.3 },
+  carbide: { min: 1.5, max: 2.5 },
+};
+
+const COATING: Record<TapCoating, Range> = {
+  plain: { min: 1, max: 1 },
+  coated: { min: 1.1, max: 1.6 },
+};
+
+const FLUID: Record<CycleFluid, Range> = {
+  oil: { min: 1, max: 1 },
+  emulsion: { min: 0.8, max: 1 },
+  dry: { min: 0.4, max: 0.7 },
+};
+
+/**
+ * Factor on the surface speed of a plain HSS-E tap in oil, as a range: where shops differ, so does the
+ * answer. No unit. Source: `common-practice`, within about a third.
+ */
+export function toolSpeedFactor(
+  substrate: Substrate,
+  coating: TapCoating,
+  fluid: CycleFluid,
+): Range {
+  const parts = [SUBSTRATE[substrate], COATING[coating], FLUID[fluid]];
+  return {
+    min: parts.reduce((product, { min }) => product * min, 1),
+    max: parts.reduce((product, { max }) => product * max, 1),
+  };
+}
