@@ -65,6 +65,13 @@ describe('the core', () => {
 });
 
 describe('one direction: core ← components ← site', () => {
+  test('no two files of a folder differ by case or ending alone: Windows and macOS would mix them up', () => {
+    const names = [...core, ...components].map((file) =>
+      file.path.replace(/\.tsx?$/, '').toLowerCase(),
+    );
+    expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
+  });
+
   test('components take nothing from the site or the tests', () => {
     expect(components.length).toBeGreaterThan(0);
     expect([...reachesInto(components, 'site'), ...reachesInto(components, 'test')]).toEqual([]);

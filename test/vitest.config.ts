@@ -16,6 +16,9 @@ export default defineConfig({
   test: {
     // A test that never asks anything fails, wherever its questions are written.
     expect: { requireAssertions: true },
+    setupFiles: ['test/properties.setup.ts'],
+    // Thousands of drawn cases on a busy two-core machine; speed is measured in benchmarks, not here.
+    testTimeout: 120_000,
     projects: [
       {
         extends: true,

@@ -1,7 +1,7 @@
 /** A blind hole in section, drawn from a calculator's own numbers. */
 
 import type { HoleFacts } from '../drawing/holeFacts';
-import { holeSection } from '../drawing/holeSection';
+import { holeSection } from '../drawing/sectionMarks';
 import { PictureView } from '../drawing/PictureView';
 import { say, SECTION_CAPTION } from '../drawing/words';
 import { length, type Unit } from '../words';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { ChartView } from './ChartView';
-import { depthChart, type DepthChartModel } from './depthChart';
+import { depthChart, type DepthChartModel } from './depthModel';
 
 interface Props {
   model: DepthChartModel;

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { ChartView } from './ChartView';
-import { strokeChart, type StrokeChartModel } from './strokeChart';
+import { strokeChart, type StrokeChartModel } from './strokeModel';
 
 interface Props {
   model: StrokeChartModel;

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { ChartView } from './ChartView';
-import { torqueChart, type TorqueChartModel } from './torqueChart';
+import { torqueChart, type TorqueChartModel } from './torqueModel';
 
 interface Props {
   model: TorqueChartModel;

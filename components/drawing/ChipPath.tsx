@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { chipPath, type ChipModel } from './chipPath';
+import { chipPath, type ChipModel } from './chipMarks';
 import { PictureView } from './PictureView';
 
 interface Props {

@@ -5,7 +5,7 @@ import { chain } from './holeChain';
 import { levels } from './holeLevels';
 import { holeFacts, shownChoice, type HoleFacts } from './holeFacts';
 import { holeFrame } from './holeFrame';
-import { holeSection } from './holeSection';
+import { holeSection } from './sectionMarks';
 import { PictureView } from './PictureView';
 import { say, SECTION_CAPTION } from './words';
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { PictureView } from './PictureView';
-import { tapTips, type TipModel } from './tapTip';
+import { tapTips, type TipModel } from './tipMarks';
 
 interface Props {
   model: TipModel;

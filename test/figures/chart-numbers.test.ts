@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { depthChart } from '../../components/chart/depthChart';
+import { depthChart } from '../../components/chart/depthModel';
 import { chartTable, tableCsv } from '../../components/chart/table';
-import { torqueChart } from '../../components/chart/torqueChart';
+import { torqueChart } from '../../components/chart/torqueModel';
 import type { Chart } from '../../components/chart/types';
 import { xyChart } from '../../components/chart/xyChart';
 import { flatten, type GroupMark, type Mark, type Picture } from '../../components/drawing/marks';

@@ -1,7 +1,7 @@
 /** Chart models for the gallery, from the core's own curves. */
 
-import type { DepthChartModel } from '../../components/chart/depthChart';
-import type { TorqueChartModel } from '../../components/chart/torqueChart';
+import type { DepthChartModel } from '../../components/chart/depthModel';
+import type { TorqueChartModel } from '../../components/chart/torqueModel';
 import { CHAMFERS } from '../../components/words/en/names';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { chamferOf } from '../../core/chamfer/classes';

@@ -4,7 +4,7 @@ import { BarsView } from '../../components/chart/BarsView';
 import { classBars } from '../../components/chart/classBars';
 import { doubtBars } from '../../components/chart/doubtBars';
 import { StrokeChart } from '../../components/chart/StrokeChart';
-import { strokeChart } from '../../components/chart/strokeChart';
+import { strokeChart } from '../../components/chart/strokeModel';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { strokeBand } from '../../core/plan/stroke-band';
 import { tapLoads } from '../../core/plan/tap-load';

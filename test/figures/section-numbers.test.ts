@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { holeFacts } from '../../components/drawing/holeFacts';
 import { holeFrame, SHEET } from '../../components/drawing/holeFrame';
-import { holeSection } from '../../components/drawing/holeSection';
+import { holeSection } from '../../components/drawing/sectionMarks';
 import { lengthNumber } from '../../components/words/format';
 import { planHole, type HolePlan, type HoleRequest, type TapChoice } from '../../core';
 import { boxOf, labels, overlapping, strokes, struck, texts } from './readings';

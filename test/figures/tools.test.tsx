@@ -1,8 +1,8 @@
 import { describe, it } from 'vitest';
 import { ChipPath } from '../../components/drawing/ChipPath';
-import type { ChipModel } from '../../components/drawing/chipPath';
+import type { ChipModel } from '../../components/drawing/chipMarks';
 import { TapTip } from '../../components/drawing/TapTip';
-import type { TipModel } from '../../components/drawing/tapTip';
+import type { TipModel } from '../../components/drawing/tipMarks';
 import { expectPicture } from './snapshot';
 
 const base: TipModel = {

@@ -1,7 +1,7 @@
 /** The chart of the blind-hole calculator, from the core's own bands. */
 
 import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
-import type { DepthChartModel } from '../../chart/depthChart';
+import type { DepthChartModel } from '../../chart/depthModel';
 import { spoken } from '../../result/AnswerLine';
 import { CHAMFERS } from '../../words/en/names';
 import type { Unit } from '../../words/format';

@@ -3,7 +3,7 @@
 import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
 import { chamferOf } from '../../../core/chamfer/classes';
 import type { ChamferPoint } from '../../../core/load/chamfer-curve';
-import type { TorqueChartModel, TorqueLine } from '../../chart/torqueChart';
+import type { TorqueChartModel, TorqueLine } from '../../chart/torqueModel';
 import { spoken } from '../../result/AnswerLine';
 import { CHAMFERS } from '../../words/en/names';
 import type { Unit } from '../../words/format';

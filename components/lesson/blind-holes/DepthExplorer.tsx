@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ChartView } from '../../chart/ChartView';
-import { depthChart } from '../../chart/depthChart';
+import { depthChart } from '../../chart/depthModel';
 import type { Chart } from '../../chart/types';
 import { useUnit } from '../../state/units';
 import type { Unit } from '../../words';

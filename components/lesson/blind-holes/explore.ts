@@ -9,7 +9,7 @@ import {
   type DepthChain,
 } from '../../../core/hole/depth';
 import { inchToMm, mmToInch, roundUp } from '../../../core/units';
-import type { DepthChartModel } from '../../chart/depthChart';
+import type { DepthChartModel } from '../../chart/depthModel';
 import { EXPLORE } from '../../words/en/explore';
 import { CHAMFERS } from '../../words/en/names';
 import { length, threadRange, type Unit } from '../../words/format';

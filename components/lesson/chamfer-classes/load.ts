@@ -9,7 +9,7 @@ import {
   type ChamferPoint,
 } from '../../../core/load/chamfer-curve';
 import type { MaterialId } from '../../../core/material/material';
-import type { TorqueChartModel, TorqueLine } from '../../chart/torqueChart';
+import type { TorqueChartModel, TorqueLine } from '../../chart/torqueModel';
 import { LOAD } from '../../words/en/chamfers';
 import { CHAMFERS, MATERIALS_SHORT } from '../../words/en/names';
 import { length, type Unit } from '../../words/format';

@@ -2,7 +2,7 @@
 
 import { chipCourse } from '../../../core/chips/direction';
 import type { Hand } from '../../../core/thread/thread';
-import type { ChipModel } from '../../drawing/chipPath';
+import type { ChipModel } from '../../drawing/chipMarks';
 import { TURN } from '../../words/en/naming';
 import { fill } from '../../words/template';
 
