@@ -13,6 +13,7 @@ export const MAIN: readonly NavigationLink[] = [
   { label: 'Threads', href: '/threads/' },
   { label: 'Calculators', href: '/calculators/' },
   { label: 'Lessons', href: '/lessons/' },
+  { label: 'Broken taps', href: '/broken-taps/' },
   { label: 'Safety', href: '/safety/' },
   { label: 'Sources', href: '/sources/' },
 ];
