@@ -189,13 +189,13 @@ const CHEAPEST_FIRST: readonly RemedyCode[] = [
   'larger-hole',
   'plug-or-vacuum-chips',
   'bore-or-ream',
+  'tap-before-hardening',
   'more-room-below',
   'deeper-hole',
   'shorter-thread',
   'longer-engagement',
   'finish-by-hand',
   'form-tap-instead',
-  'tap-before-hardening',
   'thread-mill',
   'bigger-spindle',
   'softer-screw-or-insert',
@@ -221,7 +221,9 @@ export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null):
     ...strengthRemedies(job, strip),
   );
   const seen = new Set<string>();
+  // No tap cuts hardened steel, by hand or on a stronger machine.
+  const vain: RemedyCode[] = job.material.speed ? [] : ['finish-by-hand', 'bigger-spindle'];
   return found
-    .filter(({ code }) => !seen.has(code) && seen.add(code))
+    .filter(({ code }) => !vain.includes(code) && !seen.has(code) && seen.add(code))
     .sort((a, b) => CHEAPEST_FIRST.indexOf(a.code) - CHEAPEST_FIRST.indexOf(b.code));
 }

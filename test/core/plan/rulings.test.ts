@@ -96,6 +96,21 @@ describe('remedies', () => {
     expect(order.every((code) => (REMEDY_CODES as readonly string[]).includes(code))).toBe(true);
   });
 
+  it('hardened steel is tapped before it is hardened; neither hand nor spindle helps', () => {
+    const found = plan({
+      thread: 'M8',
+      fullThread: 12,
+      hole: { kind: 'blind', limit: { at: 'shoulder', depth: 13 } },
+      material: 'steel-hard',
+      spindle: { drive: 'synchronous', torque: 2 },
+    });
+    const order = codes(found.remedies);
+    expect(order.slice(0, 2)).toEqual(['tap-before-hardening', 'deeper-hole']);
+    expect(order).toContain('thread-mill');
+    expect(order).not.toContain('finish-by-hand');
+    expect(order).not.toContain('bigger-spindle');
+  });
+
   it('boring is offered only where no stocked drill passes', () => {
     const risky = plan({ thread: '3/4-10-3B', fullThread: 25, hole: blind, material: 'steel-low' });
     expect(risky.drill?.verdict).toBe('risk');
