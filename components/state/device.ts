@@ -13,14 +13,18 @@ export interface Kept {
   version: typeof VERSION;
   /** Unit of length the reader chose. */
   unit?: 'mm' | 'in';
+  /** Torques read on machines; `readings.ts` knows their shape and leaves alone what it cannot read. */
+  readings?: unknown[];
 }
 
-type Store = Pick<Storage, 'getItem' | 'setItem'>;
+export type Store = Pick<Storage, 'getItem' | 'setItem'>;
 
 function isKept(data: unknown): data is Kept {
   if (typeof data !== 'object' || data === null) return false;
-  const { version, unit } = data as Record<string, unknown>;
-  return version === VERSION && (unit === undefined || unit === 'mm' || unit === 'in');
+  const { version, unit, readings } = data as Record<string, unknown>;
+  const unitKnown = unit === undefined || unit === 'mm' || unit === 'in';
+  const listed = readings === undefined || Array.isArray(readings);
+  return version === VERSION && unitKnown && listed;
 }
 
 function parse(text: string): Kept | null {

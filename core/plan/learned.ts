@@ -60,16 +60,16 @@ const BELIEVABLE = { min: 0.2, max: 5 } as const;
 
 const DAY = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
 
+/** A reading before its machine and day are known. */
+export type TorqueRead = Omit<ShopReading, 'machine' | 'taken'>;
+
 /**
- * Torque read over the torque the handbook plans for that very job, no unit. N·m, mm. Refuses as `jobOf` does, and with
- * `reading-not-believable` (below a fifth or above five times), `reading-day-unreadable`,
- * `reading-tap-unknown` where that tap is never planned. Source: `tap-chip-model`.
+ * Torque read over the torque the handbook plans for that very job, no unit. N·m, mm. Refuses as `jobOf`
+ * does, and with `reading-not-believable` (below a fifth or above five times) and `reading-tap-unknown`
+ * where that tap is never planned. Source: `tap-chip-model`.
  */
-export function readingFactor(reading: ShopReading): Outcome<number> {
-  const { thread, material, own, hole, fullThread, style, chamfer } = reading;
-  if (!DAY.test(reading.taken)) {
-    return refuse({ code: 'reading-day-unreadable', data: { typed: reading.taken } });
-  }
+export function torqueFactor(read: TorqueRead): Outcome<number> {
+  const { thread, material, own, hole, fullThread, style, chamfer } = read;
   const ownMaterial = own ? { ownMaterial: own } : {};
   const job = jobOf({ thread, material, hole, fullThread, ...ownMaterial });
   if (!job.ok) return job;
@@ -77,12 +77,23 @@ export function readingFactor(reading: ShopReading): Outcome<number> {
     (each) => each.style === style && each.chamfer.class === chamfer,
   );
   if (!tap || !(tap.torque.expected > 0)) return refuse({ code: 'reading-tap-unknown' });
-  const factor = reading.torque / (tap.torque.expected * (reading.worn ? WORN : 1));
+  const factor = read.torque / (tap.torque.expected * (read.worn ? WORN : 1));
   if (!(factor >= BELIEVABLE.min && factor <= BELIEVABLE.max)) {
-    const data = { typed: String(reading.torque) };
-    return refuse({ code: 'reading-not-believable', field: 'torque', data });
+    const data = { typed: String(read.torque) };
+    return refuse({ code: 'reading-not-believable', field: 'measured', data });
   }
   return answer(factor);
+}
+
+/**
+ * `torqueFactor` of a reading that was kept, no unit. N·m, mm. Refuses as that does, and with
+ * `reading-day-unreadable`. Source: `tap-chip-model`.
+ */
+export function readingFactor(reading: ShopReading): Outcome<number> {
+  if (!DAY.test(reading.taken)) {
+    return refuse({ code: 'reading-day-unreadable', data: { typed: reading.taken } });
+  }
+  return torqueFactor(reading);
 }
 
 function sizeOf(text: string): string | null {

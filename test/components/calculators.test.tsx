@@ -9,6 +9,14 @@ import * as blind from './calculators/blind-hole-depth';
 import * as chamfer from './calculators/chamfer';
 import * as direction from './calculators/chip-direction';
 import * as room from './calculators/chip-room';
+import * as spindle from './calculators/spindle';
+import * as strength from './calculators/tap-strength';
+import * as drill from './calculators/tap-drill';
+import * as engagement from './calculators/engagement';
+import * as form from './calculators/form-tap-hole';
+import * as gauging from './calculators/gauging';
+import * as limits from './calculators/thread-limits';
+import * as plating from './calculators/plating';
 import * as torque from './calculators/torque';
 import { FIELDS as PLANNER } from '../../components/planner/inputs';
 import { readAddress, writeAddress, type AddressField } from '../../components/state/address';
@@ -28,6 +36,14 @@ const ALL = {
   'blind-hole-depth': blind,
   'chip-room': room,
   torque,
+  'tap-strength': strength,
+  spindle,
+  'thread-limits': limits,
+  'tap-drill': drill,
+  'form-tap-hole': form,
+  gauging,
+  plating,
+  engagement,
 } as unknown as Record<string, Any>;
 
 const NAMES = Object.keys(ALL);

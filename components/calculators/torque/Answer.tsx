@@ -3,17 +3,27 @@
 import { torqueLimit } from '../../../core/job/torque-limit';
 import { StrokeChart } from '../../chart/StrokeChart';
 import { AnswerLine } from '../../result/AnswerLine';
-import { Notice } from '../../result/Notice';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { ShareBar } from '../../result/ShareBar';
-import { warningText } from '../../words/codes';
-import { force, length, percent, torque, torqueBand, type Unit } from '../../words/format';
+import {
+  decimals,
+  force,
+  length,
+  percent,
+  significant,
+  torque,
+  torqueBand,
+  type Unit,
+} from '../../words/format';
 import { styleName } from '../../words/names';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
 import { chipText } from '../chamfer/sentences';
+import { Notices } from './Notices';
+import { Shop } from './Shop';
+import { Study } from './Study';
 import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
 import type { TorqueAnswer } from './state';
 
@@ -49,6 +59,8 @@ function overloaded({ load: { share, spindle } }: TorqueAnswer): boolean {
 
 function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
   const { torque: sharp, worn, toothLoad, chip, share } = answer.load;
+  const { duty } = answer.study;
+  const back = Math.max(...answer.stroke.points.map((point) => point.back));
   const clutch = torqueLimit({ torque: sharp, tapShare: share });
   const between = (low: number, high: number) => [
     `${TEXT.expected} ${torqueBand(low, high, unit)}`,
@@ -71,6 +83,16 @@ function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
           },
         ]
       : []),
+    ...(duty?.duty
+      ? [
+          {
+            name: TEXT.flutes,
+            value: `${decimals(duty.duty, 1, 1)} ×`,
+            beside: [TEXT.flutesBeside],
+          },
+        ]
+      : []),
+    { name: TEXT.back, value: torque(back, unit), beside: [TEXT.backBeside] },
   ];
 }
 
@@ -118,27 +140,6 @@ function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
   );
 }
 
-function Notices({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
-  const { warnings, rubs } = answer.load;
-  return (
-    <>
-      {warnings.map((warning) => {
-        const { level, title, text } = warningText(warning, unit);
-        return (
-          <Notice key={warning.code} level={level} title={title}>
-            <p>{text}</p>
-          </Notice>
-        );
-      })}
-      {rubs && (
-        <Notice level="amber" title={TEXT.rubsTitle}>
-          <p>{TEXT.rubs}</p>
-        </Notice>
-      )}
-    </>
-  );
-}
-
 const SEEN = {
   'spiral-point': 'gash',
   'spiral-flute': 'climbs-right',
@@ -147,6 +148,7 @@ const SEEN = {
 } as const;
 
 function onward({ thread, load, hole, depth, material }: TorqueAnswer, unit: Unit) {
+  const sharp = significant(load.torque.expected, 2);
   const about = { thread: thread.designation, material };
   const deep = length(depth, unit);
   const through = hole === 'through';
@@ -171,6 +173,18 @@ function onward({ thread, load, hole, depth, material }: TorqueAnswer, unit: Uni
       href: calculatorHref('chip-direction', { see: seen, hand, hole, material }),
       label: TEXT.direction,
     },
+    {
+      href: calculatorHref('tap-strength', {
+        thread: thread.designation,
+        tap: load.style,
+        torque: sharp,
+      }),
+      label: TEXT.strength,
+    },
+    {
+      href: calculatorHref('spindle', { ...about, tap: load.style, depth: deep }),
+      label: TEXT.atSpindle,
+    },
   ];
 }
 
@@ -187,19 +201,19 @@ export function Result({ answer, unit, lessons }: ResultProps<TorqueAnswer>) {
         <NumberList rows={rowsOf(answer, unit)} />
       </div>
       <p class="because">{TEXT.limit}</p>
-      {answer.stroke && (
-        <StrokeChart
-          model={{
-            band: answer.stroke,
-            conditions: askedParts(answer, unit).slice(0, 5).join(', '),
-            process: answer.load.style === 'form' ? 'form' : 'cut',
-            blind: answer.hole === 'blind',
-            unit,
-          }}
-          source={{ text: TEXT.chartSource, href: '/sources/#tap-chip-model' }}
-        />
-      )}
+      <StrokeChart
+        model={{
+          band: answer.stroke,
+          conditions: askedParts(answer, unit).slice(0, 5).join(', '),
+          process: answer.load.style === 'form' ? 'form' : 'cut',
+          blind: answer.hole === 'blind',
+          unit,
+        }}
+        source={{ text: TEXT.chartSource, href: '/sources/#tap-chip-model' }}
+      />
       <Styles answer={answer} unit={unit} />
+      <Study answer={answer} unit={unit} />
+      <Shop answer={answer} unit={unit} />
       <Ground assumed={assumed(answer, unit)} onward={onward(answer, unit)} />
     </>
   );

@@ -4,11 +4,38 @@ import { CHAMFER_CLASSES } from '../../../core/chamfer/chamfer';
 import { MATERIAL_IDS } from '../../../core/material/material';
 import { UNITS_FIELD, type Inputs } from '../calculator';
 
-export type Name = 'thread' | 'tap' | 'hole' | 'depth' | 'material' | 'spindle' | 'chamfer' | 'web';
+export type Name =
+  | 'thread'
+  | 'tap'
+  | 'hole'
+  | 'depth'
+  | 'material'
+  | 'spindle'
+  | 'chamfer'
+  | 'web'
+  | 'nose'
+  | 'fluid'
+  | 'cross'
+  | 'crossAt'
+  | 'crossSides'
+  | 'measured'
+  | 'edge'
+  | 'own'
+  | 'kc'
+  | 'mc'
+  | 'hardness';
 
 export const TAPS = ['spiral-point', 'spiral-flute', 'straight-flute', 'form'] as const;
 
 export const HOLES = ['blind', 'through'] as const;
+
+export const FLUIDS = ['oil', 'dry'] as const;
+
+/** Whether a bore that crosses goes on through the far side. */
+export const SIDES = ['one', 'both'] as const;
+
+/** The tap when its torque was read. */
+export const EDGES = ['sharp', 'worn'] as const;
 
 export const INPUTS: Inputs<Name> = {
   fields: [
@@ -20,7 +47,26 @@ export const INPUTS: Inputs<Name> = {
     { name: 'spindle', initial: '' },
     { name: 'chamfer', initial: '', choices: CHAMFER_CLASSES },
     { name: 'web', initial: '' },
+    { name: 'nose', initial: '' },
+    { name: 'fluid', initial: 'oil', choices: FLUIDS },
+    { name: 'cross', initial: '' },
+    { name: 'crossAt', initial: '' },
+    { name: 'crossSides', initial: 'both', choices: SIDES },
+    { name: 'measured', initial: '' },
+    { name: 'edge', initial: 'sharp', choices: EDGES },
+    { name: 'own', initial: '' },
+    { name: 'kc', initial: '' },
+    { name: 'mc', initial: '' },
+    { name: 'hardness', initial: '' },
     UNITS_FIELD,
   ],
-  kinds: { thread: 'thread', depth: 'length', spindle: 'torque', web: 'length' },
+  kinds: {
+    thread: 'thread',
+    depth: 'length',
+    spindle: 'torque',
+    web: 'length',
+    nose: 'length',
+    cross: 'length',
+    crossAt: 'length',
+  },
 };
