@@ -51,8 +51,10 @@ export function decimalSize(diameter: number): InchSize {
   return { size: decimalName(diameter), diameter, decimal: true };
 }
 
-/** At least three decimals, no leading zero: `.390`, `1.2345`. */
+/** Three to six decimals, no leading zero: `.390`, `1.2345`. */
 function decimalName(diameter: number): string {
-  const digits = Math.max(3, String(diameter).split('.')[1]?.length ?? 0);
-  return diameter.toFixed(Math.min(digits, 6)).replace(/^0/, '');
+  return diameter
+    .toFixed(6)
+    .replace(/(\.\d{3}\d*?)0+$/, '$1')
+    .replace(/^0/, '');
 }

@@ -3,6 +3,10 @@
 import { describe, expect, test } from 'vitest';
 import { noteCodes, noteData, read } from './read-or-throw';
 
+test('a special decimal size keeps three to six decimals and no idle zeros', () => {
+  expect(read('1.2521401-25').designation).toBe('1.25214-25 UNS-2B');
+});
+
 describe('metric spellings', () => {
   test.each([
     ['M8', 'M8x1.25-6H'],
