@@ -167,8 +167,8 @@ const DRAWN: Record<SymptomId, () => Mark[]> = {
         [124, 74],
       ]),
     ),
-    text('word', [39, 112], '1', { anchor: 'middle' }),
-    text('word', [117, 112], '2', { anchor: 'middle' }),
+    text('title', [39, 112], '1', { anchor: 'middle' }),
+    text('title', [117, 112], '2', { anchor: 'middle' }),
   ],
   'teeth-chipped': () =>
     largeTap(
@@ -216,13 +216,13 @@ const DRAWN: Record<SymptomId, () => Mark[]> = {
   'not-go-goes': () => [
     hole(),
     gauge(88),
-    text('word', [AXIS, 12], 'NOT GO', { anchor: 'middle' }),
+    text('title', [AXIS, 12], 'NOT GO', { anchor: 'middle' }),
     arrow([132, 40], [132, 90]),
   ],
   'go-refuses': () => [
     hole({}),
     gauge(FACE - 1, false, 20, 18),
-    text('word', [116, 22], 'GO'),
+    text('title', [116, 22], 'GO'),
     path(
       'sy-fault',
       polyline([
@@ -234,7 +234,7 @@ const DRAWN: Record<SymptomId, () => Mark[]> = {
   'go-stops': () => [
     hole(),
     gauge(66),
-    text('word', [100, 22], 'GO'),
+    text('title', [100, 22], 'GO'),
     path(
       'sy-fault',
       polyline([

@@ -100,7 +100,7 @@ export function OwnHole(props: OwnHoleProps) {
             choices: ids.map((value) => ({ value, label: materialName(value) })),
           }))}
         />
-        <TextField {...hole('torque')} unit="N·m" optional />
+        <TextField {...bind('torque', TROUBLE.ownTorque)} unit="N·m" optional />
         <SelectField
           {...bind('tap', TROUBLE.ownStyle)}
           empty={TROUBLE.bestTap}

@@ -93,6 +93,11 @@ export function Finder() {
     heading?.focus();
   }, [values.symptom, values.said, values.tried]);
 
+  // Once something was chosen, its sheet is wanted on paper, not the whole list below.
+  useEffect(() => {
+    document.querySelector('.matrix')?.classList.toggle('no-print', symptom !== '');
+  }, [symptom]);
+
   const spoken =
     diagnosis?.next !== undefined && diagnosis?.next !== null
       ? TROUBLE.statusNext.replace('{check}', checkText(diagnosis.next, unit).ask)
@@ -116,7 +121,7 @@ export function Finder() {
         <SymptomChoice onChoose={(id) => put({ symptom: id, said: '', tried: '' })} />
       ) : (
         <>
-          <section class="chosen" aria-labelledby="chosen-heading">
+          <section class="symptom-chosen" aria-labelledby="chosen-heading">
             <PictureView picture={symptomPicture(symptom)} id="chosen-picture" />
             <div>
               <p class="label">{TROUBLE.chosen}</p>

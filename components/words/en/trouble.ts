@@ -35,6 +35,7 @@ export const TROUBLE = {
   ownStyle: 'Kind of tap',
   ownChamfer: 'Chamfer',
   ownRpm: 'Speed it ran at',
+  ownTorque: 'Torque of the spindle',
   ownPlan: 'Open this hole in the planner',
   ownSays: 'The plan of {thread} says',
   ownPoints: 'points to: {causes}',
