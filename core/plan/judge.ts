@@ -237,7 +237,17 @@ export function judge(job: Job, candidate: Candidate): Judged {
     ...(STYLES[candidate.style].process === 'mill' ? [] : spindleProblems(job, candidate)),
   ];
   const fits = problems.length === 0;
-  return { ...candidate, fits, reasons: fits ? merits(job, candidate) : problems };
+  return { ...candidate, fits, reasons: fits ? merits(job, candidate) : deepestOnly(problems) };
+}
+
+/** Chips and reach may both ask for a deeper hole: only the deeper of the two would do. */
+function deepestOnly(problems: Reason[]): Reason[] {
+  const deeper = problems.filter((each) => each.code === 'fits-if-deeper');
+  if (deeper.length < 2) return problems;
+  const deepest = Math.max(...deeper.map((each) => each.numbers['to'] ?? 0));
+  return problems.filter(
+    (each) => each.code !== 'fits-if-deeper' || each.numbers['to'] === deepest,
+  );
 }
 
 /** Metal removed over the asked thread, mm³, and the room its chips would want below the tap, mm. */
