@@ -47,13 +47,10 @@ export type {
 export { formTapHole } from './drill/form-hole';
 export type { FormDrill, FormHole, FormHoleOptions } from './drill/form-hole';
 export { percentThread } from './drill/percent';
-export { ENGAGEMENT_PROBLEM_CODES, neededEngagement, PURPOSES } from './engagement/needed';
-export type {
-  Engagement,
-  EngagementProblemCode,
-  EngagementRequest,
-  Purpose,
-} from './engagement/needed';
+export { ENGAGEMENT_PROBLEM_CODES, neededEngagement } from './engagement/needed';
+export { PURPOSES } from './engagement/purposes';
+export type { Purpose } from './engagement/purposes';
+export type { Engagement, EngagementProblemCode, EngagementRequest } from './engagement/needed';
 export { SCREW_GRADES, SCREW_STRENGTH } from './engagement/screws';
 export type { ScrewGrade } from './engagement/screws';
 export { gaugeSet, TURN_RULES } from './gauge/members';

@@ -180,7 +180,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
     description:
       'Machine time, tools, gauging, set-up and the risk of a broken tap, a hole and for the job, with the equation, and beside another plan.',
     sources: ['common-practice'],
-    cautions: [],
+    cautions: ['reaching-in'],
     units: false,
   },
   {

@@ -1,9 +1,10 @@
 /** Chamfer lengths of each class and the room they need below the thread. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { RoomTable } from '../../core/hole/room-table';
 import type { Thread } from '../../core/thread/thread';
 import { chamferText, length, lengthNumber, type Unit } from '../words';
-import { ROOM } from '../words/en/reference';
+import { HEADINGS, ROOM } from '../words/en/reference';
 import { fill } from '../words/template';
 import { depthPair } from './limits';
 
@@ -18,7 +19,7 @@ export function ChamferRoomTable({
 }) {
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.room}>
         <table class="facts">
           <thead>
             <tr>
@@ -45,7 +46,7 @@ export function ChamferRoomTable({
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {fill(ROOM.note, { hand: length(room.hand.worst, unit) }, unit)}
         {room.runOut !== null && fill(ROOM.runOut, { runOut: length(room.runOut, unit) }, unit)}

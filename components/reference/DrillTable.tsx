@@ -1,10 +1,11 @@
 /** Drills near a thread's hole, each judged in the classes compared, and the trap drills named. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { ReferenceDrill } from '../../core/plan/reference-drills';
 import type { DrillChoice } from '../../core/drill/drill';
 import { Notice } from '../result/Notice';
 import { decimals, drillName, limitNumber, limitLength, threadPercent, type Unit } from '../words';
-import { DRILLS, TRAPS } from '../words/en/reference';
+import { DRILLS, HEADINGS, TRAPS } from '../words/en/reference';
 import { fill } from '../words/template';
 import { nearest } from './near';
 import { Verdict } from './Verdict';
@@ -55,7 +56,7 @@ export function DrillTable({ drills, chosen, unit, percents = true }: Props) {
   const classes = near[0]?.classes ?? [];
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.drills}>
         <table class="facts drills">
           <thead>
             <tr>
@@ -93,7 +94,7 @@ export function DrillTable({ drills, chosen, unit, percents = true }: Props) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {near.some(({ listed }) => listed) && `* ${DRILLS.listed}. `}
         {DRILLS.note}

@@ -1,8 +1,9 @@
 /** Full thread that common screws need in common metals, with the margin, as lengths and in diameters. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { EngagementRow } from '../../core/plan/reference';
 import { decimals, materialShort, type Unit } from '../words';
-import { ENGAGEMENT } from '../words/en/reference';
+import { ENGAGEMENT, HEADINGS } from '../words/en/reference';
 import { fill } from '../words/template';
 import { estimatePair } from './limits';
 
@@ -12,7 +13,7 @@ export function EngagementTable({ rows, unit }: { rows: readonly EngagementRow[]
   const screws = rows[0]?.screws ?? [];
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.engagement}>
         <table class="facts tight">
           <thead>
             <tr>
@@ -43,7 +44,7 @@ export function EngagementTable({ rows, unit }: { rows: readonly EngagementRow[]
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {fill(ENGAGEMENT.note, { unit }, unit)} {ENGAGEMENT.rating}
       </p>

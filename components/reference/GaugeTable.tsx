@@ -1,8 +1,10 @@
 /** The gauges of a thread: what each stands for, what it proves, and both rules of turns. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { GaugeSet } from '../../core/gauge/members';
+import { depthByTurns } from '../../core/gauge/reading';
 import { decimals, length, type Unit } from '../words';
-import { GAUGE_TABLE, GAUGES, PROOFS, TURN_RULES } from '../words/en/reference';
+import { GAUGES, GAUGE_TABLE, HEADINGS, PROOFS, TURN_RULES } from '../words/en/reference';
 import { fill } from '../words/template';
 import { limitIn } from './limits';
 
@@ -12,7 +14,11 @@ export function turnsText(set: GaugeSet, pitch: number, unit: Unit): string | nu
   const rules = set.turns.map(({ rule, turns }) =>
     fill(
       GAUGE_TABLE.rule,
-      { turns: decimals(turns, 2), depth: length(turns * pitch, unit), name: TURN_RULES[rule] },
+      {
+        turns: decimals(turns, 2),
+        depth: length(depthByTurns(turns, pitch), unit),
+        name: TURN_RULES[rule],
+      },
       unit,
     ),
   );
@@ -22,7 +28,7 @@ export function turnsText(set: GaugeSet, pitch: number, unit: Unit): string | nu
 export function GaugeTable({ set, pitch, unit }: { set: GaugeSet; pitch: number; unit: Unit }) {
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.gauges}>
         <table class="facts">
           <thead>
             <tr>
@@ -43,7 +49,7 @@ export function GaugeTable({ set, pitch, unit }: { set: GaugeSet; pitch: number;
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {turnsText(set, pitch, unit)} {GAUGE_TABLE.note}
       </p>

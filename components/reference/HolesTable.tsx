@@ -1,8 +1,9 @@
 /** Closer hole sizes by length of engagement, Unified threads. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { EngagementHole } from '../../core/hole/by-engagement';
 import { decimals } from '../words';
-import { HOLES } from '../words/en/reference';
+import { HEADINGS, HOLES } from '../words/en/reference';
 import { fill } from '../words/template';
 import { limitIn } from './limits';
 
@@ -20,7 +21,7 @@ function engagementText({ min, max }: EngagementHole['engagement']): string {
 export function HolesTable({ rows, of }: { rows: readonly EngagementHole[]; of: string }) {
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.holes}>
         <table class="facts">
           <thead>
             <tr>
@@ -43,7 +44,7 @@ export function HolesTable({ rows, of }: { rows: readonly EngagementHole[]; of: 
             </tr>
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">{fill(HOLES.note, { class: of }, 'in')}</p>
     </>
   );

@@ -1,8 +1,9 @@
 /** Limits of a thread in every class its standard holds; the page's own class stands out. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { ThreadReference } from '../../core/plan/reference';
 import { limitNumber, threadPercent, type Unit } from '../words';
-import { LIMITS } from '../words/en/reference';
+import { HEADINGS, LIMITS } from '../words/en/reference';
 import { fill } from '../words/template';
 import { limitIn, limitPair } from './limits';
 
@@ -19,7 +20,7 @@ export function LimitsTable({ thread, basic, limits, classes, window, unit }: Pr
   if (!limits) return null;
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.limits}>
         <table class="facts">
           <thead>
             <tr>
@@ -38,7 +39,7 @@ export function LimitsTable({ thread, basic, limits, classes, window, unit }: Pr
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {fill(
           LIMITS.major,

@@ -1,5 +1,6 @@
 /** A series in one table: each thread with its limits and drill, a line each. */
 
+import { Scroll } from '../calculators/Scroll';
 import { limitIn } from './limits';
 import { TABLES } from '../words/en/reference';
 import { fill } from '../words/template';
@@ -24,7 +25,7 @@ export function SeriesTable({ series }: { series: Series }) {
   const usual = rows.at(-1)?.class;
   const listed = rows.some((row) => row.listed !== '');
   return (
-    <div class="scroll">
+    <Scroll label={series.title}>
       <table class="facts">
         <thead>
           <tr>
@@ -62,6 +63,6 @@ export function SeriesTable({ series }: { series: Series }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroll>
   );
 }

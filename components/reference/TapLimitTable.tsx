@@ -1,9 +1,10 @@
 /** Tap limits that suit a class: the recommended ones with what they leave, and which numbers do at all. */
 
+import { Scroll } from '../calculators/Scroll';
 import type { TapLimitChoice } from '../../core/tap/limits-judge';
 import { LIKELY_OVERCUT } from '../../core/tap/limits-judge';
 import { decimals } from '../words';
-import { TAPS } from '../words/en/reference';
+import { HEADINGS, TAPS } from '../words/en/reference';
 import { fill } from '../words/template';
 import { limitIn } from './limits';
 import { Verdict } from './Verdict';
@@ -18,9 +19,9 @@ const PLACES = { in: 4, mm: 3 } as const;
 const small = (value: number, unit: 'in' | 'mm') =>
   `${decimals(value, PLACES[unit], PLACES[unit])} ${unit}`;
 
-/** The ones worth a row: in a list, or one of the three ISO 2857 classes. */
-function rowsOf(taps: readonly TapLimitChoice[]): TapLimitChoice[] {
-  return taps.filter(({ listed, system }) => listed !== null || system === 'ISO');
+/** The ones worth a row: in a list, or one of the three ISO 2857 classes; every one where asked. */
+function rowsOf(taps: readonly TapLimitChoice[], every: boolean): readonly TapLimitChoice[] {
+  return every ? taps : taps.filter(({ listed, system }) => listed !== null || system === 'ISO');
 }
 
 /** Which numbers of a system suit: `Of the H numbers, H1 to H8 suit class 2B …`. */
@@ -37,13 +38,20 @@ function rangeText(
   return fill(first === last ? TAPS.one : TAPS.range, values, 'mm');
 }
 
-function TapRow({ tap, of }: { tap: TapLimitChoice; of: string | null }) {
+interface RowProps {
+  tap: TapLimitChoice;
+  of: string | null;
+  /** What a limit is called that stands in a list. */
+  listed: string;
+}
+
+function TapRow({ tap, of, listed }: RowProps) {
   return (
     <tr>
       {of !== null && <td>{of}</td>}
       <th scope="row">
         {tap.name}
-        {tap.listed && <span class="mark"> {TAPS.listed}</span>}
+        {tap.listed && <span class="mark"> {listed}</span>}
       </th>
       <td class="number">
         {limitIn(tap.pitch.min, tap.unit)}–{limitIn(tap.pitch.max, tap.unit)} {tap.unit}
@@ -57,14 +65,20 @@ function TapRow({ tap, of }: { tap: TapLimitChoice; of: string | null }) {
   );
 }
 
-export function TapLimitTable({ classes }: { classes: readonly TapsOfClass[] }) {
+interface Props {
+  classes: readonly TapsOfClass[];
+  /** Shows every limit near the zone, not only those that lists name. */
+  every?: boolean;
+}
+
+export function TapLimitTable({ classes, every = false }: Props) {
   const several = classes.length > 1;
   const sentences = classes.flatMap(({ class: name, taps }) =>
     (['H', 'D'] as const).map((system) => rangeText(taps, system, name)),
   );
   return (
     <>
-      <div class="scroll">
+      <Scroll label={HEADINGS.taps}>
         <table class="facts">
           <thead>
             <tr>
@@ -84,13 +98,18 @@ export function TapLimitTable({ classes }: { classes: readonly TapsOfClass[] }) 
           </thead>
           <tbody>
             {classes.flatMap(({ class: name, taps }) =>
-              rowsOf(taps).map((tap) => (
-                <TapRow key={name + tap.name} tap={tap} of={several ? name : null} />
+              rowsOf(taps, every).map((tap) => (
+                <TapRow
+                  key={name + tap.name}
+                  tap={tap}
+                  of={several ? name : null}
+                  listed={every ? TAPS.listedBare : TAPS.listed}
+                />
               )),
             )}
           </tbody>
         </table>
-      </div>
+      </Scroll>
       <p class="small">
         {sentences.filter((text) => text !== null).join(' ')} {TAPS.wearNote}
       </p>

@@ -2,11 +2,14 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { TextField } from '../fields/TextField';
-import { noteText, problemText, readingText } from '../words';
+import { useEngine } from '../planner/useEngine';
 import { FIND } from '../words/en/finder';
 import { fill } from '../words/template';
 import { threadName } from '../words/thread-address';
-import { findThread, type Found, type PageLink } from './find';
+import type { Found, PageLink } from './find';
+import type { FinderEngine } from './finderEngine';
+
+const load = () => import('./finderEngine').then(({ engine }) => engine);
 
 /** The links of the lists that stand on the page anyway: nothing is sent twice. */
 function linksUnder(id: string): PageLink[] {
@@ -17,7 +20,7 @@ function linksUnder(id: string): PageLink[] {
   }));
 }
 
-function Result({ found }: { found: Found }) {
+function Result({ found, engine }: { found: Found; engine: FinderEngine }) {
   const { page, near, special, relative } = found;
   const target = page ?? relative;
   return (
@@ -32,7 +35,7 @@ function Result({ found }: { found: Found }) {
       {relative && <p>{FIND.relative}</p>}
       {special && (
         <p>
-          {readingText(special)}. {FIND.special}{' '}
+          {engine.reading(special)}. {FIND.special}{' '}
           <a href={`/calculators/thread-limits/?thread=${encodeURIComponent(special.designation)}`}>
             {fill(FIND.calculate, { name: threadName(special) }, 'mm')}
           </a>
@@ -54,16 +57,20 @@ function Result({ found }: { found: Found }) {
 export function ThreadFinder({ list }: { list: string }) {
   const [typed, setTyped] = useState('');
   const [settled, setSettled] = useState(false);
+  const [touched, setTouched] = useState(false);
   const [pages, setPages] = useState<PageLink[]>([]);
   useEffect(() => setPages(linksUnder(list)), [list]);
-  const found = findThread(typed, pages);
-  const [problem] = found.problems;
-  const open = found.page ?? found.relative ?? (found.near.length === 1 ? found.near[0] : null);
+  const { engine } = useEngine(load, touched || typed !== '');
+  const found = engine?.find(typed, pages) ?? null;
+  const problem = found?.problems[0];
+  const only = found?.near.length === 1 ? found.near[0] : undefined;
+  const open = found?.page ?? found?.relative ?? only;
   return (
     <form
       class="thread-finder needs-script"
       noValidate
       autocomplete="off"
+      onFocusIn={() => setTouched(true)}
       onSubmit={(event) => {
         event.preventDefault();
         setSettled(true);
@@ -81,10 +88,10 @@ export function ThreadFinder({ list }: { list: string }) {
           setSettled(false);
         }}
         onSettle={() => setSettled(true)}
-        reading={found.notes.map((note) => noteText(note, 'mm')).join(' ')}
-        {...(settled && problem ? { problem: problemText(problem, 'mm') } : {})}
+        reading={engine && found ? engine.notes(found.notes) : ''}
+        {...(settled && engine && problem ? { problem: engine.problem(problem) } : {})}
       />
-      <Result found={found} />
+      {engine && found && <Result found={found} engine={engine} />}
     </form>
   );
 }

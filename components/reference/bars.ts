@@ -17,8 +17,14 @@ function own(drill: ReferenceDrill, metric: boolean): boolean {
   return (drill.series === 'metric') === metric;
 }
 
+/** What the bar of a hole is drawn from: a thread's page, or a calculator's answer. */
+export type HoleBarFacts = Pick<
+  ThreadReference,
+  'thread' | 'window' | 'classes' | 'drills' | 'drill'
+>;
+
 /** The thread's own drills that serve, the first one that does not, and those a list or a trap names. */
-function barDrills({ drills, drill, thread }: ThreadReference): ReferenceDrill[] {
+function barDrills({ drills, drill, thread }: HoleBarFacts): ReferenceDrill[] {
   const metric = thread.system !== 'unified';
   const serves = (each: ReferenceDrill) => each.verdict !== 'outside';
   const ownOnes = drills.filter((each) => own(each, metric));
@@ -49,7 +55,7 @@ function names(drills: readonly ReferenceDrill[], verdict: ReferenceDrill['verdi
 }
 
 /** Where the drill must land for the class; null where there are no limits or no drills near them. */
-export function holeBar(reference: ThreadReference, unit: Unit): LimitBarModel | null {
+export function holeBar(reference: HoleBarFacts, unit: Unit): LimitBarModel | null {
   const { window, thread, classes, drill } = reference;
   const drills = barDrills(reference);
   if (!window || drills.length === 0) return null;
@@ -96,7 +102,11 @@ function barTaps(taps: readonly TapLimitChoice[]): TapLimitChoice[] {
 }
 
 /** Where the tap's pitch diameter must lie; null where no list of tap limits speaks of the thread. */
-export function pitchBar({ limits, thread, taps }: ThreadReference): LimitBarModel | null {
+export function pitchBar({
+  limits,
+  thread,
+  taps,
+}: Pick<ThreadReference, 'limits' | 'thread' | 'taps'>): LimitBarModel | null {
   const rows = barTaps(taps);
   if (!limits || rows.length === 0) return null;
   const { unit, pitch } = limits;

@@ -7,6 +7,7 @@ import { standardThreads } from '../../core/thread/standard';
 import { standardPipeThreads } from '../../core/thread/standard-pipe';
 import type { Thread } from '../../core/thread/thread';
 import { SERIES_TEXT } from '../words/en/series';
+import { threadSlug } from '../words/thread-address';
 
 export const SERIES_SLUGS = [
   'metric-coarse',
@@ -71,4 +72,12 @@ export function allSeries(): readonly Series[] {
     threads: threads.filter(BELONGS[slug]),
     sources: SOURCES_OF[slug],
   }));
+}
+
+/** True where the thread has a page of its own. */
+export function hasPage(thread: Thread): boolean {
+  if (thread.insert || !thread.standard || thread.form === 'MJ' || thread.form === 'UNJ')
+    return false;
+  const slug = threadSlug(thread);
+  return allSeries().some(({ threads }) => threads.some((each) => threadSlug(each) === slug));
 }

@@ -133,3 +133,8 @@ export function formTapHole(
     drill: nearest(drills, usual, options.system),
   };
 }
+
+/** Percent of thread lost when the hole grows by `step` mm. Source: `from-memory` of the handbook's scale. */
+export function percentLost(form: Pick<FormHole, 'percentPerMm'>, step: number): number {
+  return form.percentPerMm * step;
+}

@@ -15,6 +15,8 @@ export interface HoleWindow extends Range {
   pitch: number;
   /** Share of the likely oversize that stays in this material, 0 to 1. */
   oversizeShare: number;
+  /** How much larger than itself the shop's own drill cuts, mm, as measured: in place of what is likely. */
+  oversize?: number | undefined;
 }
 
 /**
@@ -22,7 +24,8 @@ export interface HoleWindow extends Range {
  * is not), or outside. mm. Sources: `handbook-drills` for the oversize; the class limits for the window.
  */
 export function judgeDrill(drill: StockedDrill, window: HoleWindow): DrillChoice {
-  const likely = drill.diameter + window.oversizeShare * likelyOversize(drill.diameter);
+  const over = window.oversize ?? window.oversizeShare * likelyOversize(drill.diameter);
+  const likely = drill.diameter + over;
   const nominalInside = drill.diameter >= window.min - HAIR && drill.diameter <= window.max + HAIR;
   const verdict = !nominalInside ? 'outside' : likely <= window.max + HAIR ? 'inside' : 'risk';
   return {

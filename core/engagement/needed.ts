@@ -11,6 +11,7 @@ import type { Material } from '../material/material';
 import { answer, refuse, type Outcome } from '../outcome';
 import type { Thread } from '../thread/thread';
 import { MM_PER_INCH, type Range } from '../units';
+import type { Purpose } from './purposes';
 import { SCREW_STRENGTH, SHEAR_SHARE, type ScrewGrade } from './screws';
 import { ENGAGEMENT_MARGIN, internalShearArea, tensileArea } from './strip';
 
@@ -26,18 +27,6 @@ export const ENGAGEMENT_PROBLEM_CODES = [
 ] as const;
 
 export type EngagementProblemCode = (typeof ENGAGEMENT_PROBLEM_CODES)[number];
-
-/** What a joint is for. Only the first is answered. */
-export const PURPOSES = [
-  'static',
-  'load-rating',
-  'lifting',
-  'pressure',
-  'repeated-load',
-  'rework',
-] as const;
-
-export type Purpose = (typeof PURPOSES)[number];
 
 export interface EngagementRequest {
   thread: Thread;

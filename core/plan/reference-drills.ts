@@ -1,6 +1,6 @@
 /** A thread's drills for its page: each judged in the classes a shop meets, the trap drills named. */
 
-import type { DrillChoice } from '../drill/drill';
+import type { DrillChoice, DrillSeries } from '../drill/drill';
 import { bestDrill, judgeDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { listedDrill, targetHole } from '../drill/usual';
 import type { Thread } from '../thread/thread';
@@ -52,11 +52,15 @@ function trapOf(
  * Every drill of the four series near the window of the first class, judged in all of them; smallest first.
  * Lengths mm. Sources: as `judgeDrill`; the lists `iso-2306` and `handbook-drills`.
  */
-export function referenceDrills(thread: Thread, classes: readonly ClassWindow[]): ReferenceDrill[] {
+export function referenceDrills(
+  thread: Thread,
+  classes: readonly ClassWindow[],
+  series?: readonly DrillSeries[],
+): ReferenceDrill[] {
   const own = classes[0];
   if (!own) return [];
   const name = listedDrill(thread);
-  const near = judgeDrills(own.window);
+  const near = judgeDrills(own.window, series);
   const next = near.find(
     (drill) =>
       drill.diameter > own.window.max && drill.verdict === 'outside' && ownSystem(thread, drill),
@@ -76,16 +80,17 @@ export function referenceDrills(thread: Thread, classes: readonly ClassWindow[])
   });
 }
 
-/** The drill to reach for in ordinary steel, or null where no stocked drill passes. mm. Source: common practice. */
+/** The drill to reach for, in work hard on taps the largest that passes, or null where no stocked drill does. mm. Source: common practice. */
 export function usualDrill(
   thread: Thread,
   window: HoleWindow,
   drills: DrillChoice[],
+  largest = false,
 ): DrillChoice | null {
   return bestDrill(drills, {
     listed: listedDrill(thread),
     target: targetHole(thread, window.major),
-    largest: false,
+    largest,
     system: thread.system === 'unified' ? 'inch' : 'metric',
   });
 }

@@ -51,11 +51,12 @@ function relative(designation: string): Relative | null {
 
 const UNIFIED_J = ['UNC', 'UNF', 'UNEF'];
 
-function jName({ system, series, inch, diameter, pitch }: Thread): string | null {
+function jName({ system, series, inch, diameter, pitch, hand }: Thread): string | null {
   if (diameter < J_FROM) return null;
-  if (system === 'metric') return `MJ${diameter}x${pitch}`;
+  const tail = hand === 'left' ? '-LH' : '';
+  if (system === 'metric') return `MJ${diameter}x${pitch}${tail}`;
   return inch && UNIFIED_J.includes(series)
-    ? `${inch.size}-${inch.tpi} ${series.replace('UN', 'UNJ')}-3B`
+    ? `${inch.size}-${inch.tpi} ${series.replace('UN', 'UNJ')}-3B${tail}`
     : null;
 }
 

@@ -3,6 +3,7 @@
 import type { HoleWindow } from '../drill/judge';
 import { percentThread } from '../drill/percent';
 import type { ThreadLimits } from '../limits/limits';
+import { threadLimits } from '../limits/thread-limits';
 import { tapMajor } from '../tap/major';
 import type { Thread } from '../thread/thread';
 import type { Range } from '../units';
@@ -36,4 +37,27 @@ export function windowFacts(window: HoleWindow, limits: ThreadLimits): HoleWindo
     },
     uncertain: limits.minor.max === undefined,
   };
+}
+
+/** Classes of a Unified thread that shops set side by side. Common practice. */
+const UNIFIED_CLASSES = ['2B', '3B'];
+
+/**
+ * The windows to judge drills in: the thread's own class, then for Unified threads the other common one. mm.
+ * `settle` changes a window before it is used: another material, a coating. Source: the class limits.
+ */
+export function comparedWindows(
+  thread: Thread,
+  limits: ThreadLimits,
+  settle: (window: HoleWindow) => HoleWindow = (window) => window,
+): { class: string; limits: ThreadLimits; window: HoleWindow }[] {
+  const own = { class: thread.class, limits, window: settle(windowOf(thread, limits)) };
+  if (thread.form !== 'UN') return [own];
+  const others = UNIFIED_CLASSES.filter((name) => name !== thread.class).flatMap((name) => {
+    const found = threadLimits({ ...thread, class: name });
+    if (!found.ok) return [];
+    const { value } = found;
+    return [{ class: name, limits: value, window: settle(windowOf(thread, value)) }];
+  });
+  return [own, ...others];
 }

@@ -20,7 +20,7 @@ import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
 import { referenceDrills, usualDrill, type ReferenceDrill } from './reference-drills';
 import { relativesOf, type Relatives } from './reference-relatives';
-import { windowFacts, windowOf, type HoleWindowFacts } from './reference-window';
+import { comparedWindows, windowFacts, windowOf, type HoleWindowFacts } from './reference-window';
 
 export interface ClassLimits {
   class: string;
@@ -123,12 +123,7 @@ const NOTHING_HELD: Held = {
 function heldBy(thread: Thread, limits: ThreadLimits): Held {
   const window = windowOf(thread, limits);
   const classes = classTable(thread, limits);
-  const compared = thread.system === 'unified' ? classes.filter((each) => each.class !== '1B') : [];
-  const others = compared.filter((each) => each.class !== thread.class);
-  const drills = referenceDrills(thread, [
-    { class: thread.class, window },
-    ...others.map((each) => ({ class: each.class, window: windowOf(thread, each.limits) })),
-  ]);
+  const drills = referenceDrills(thread, comparedWindows(thread, limits));
   return {
     limits,
     classes,

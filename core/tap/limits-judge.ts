@@ -111,13 +111,14 @@ function inUnit(zone: Range, from: 'mm' | 'in', to: 'mm' | 'in'): Range {
  * outside included, so that a reader sees why they will not do.
  *
  * @param limits of the thread's class; @param zone pitch diameters to hit, in the unit of `limits`: the class's
- *   own unless a coating moves it. Empty for pipe threads and sizes no list speaks for.
+ *   own unless a coating moves it; @param which `all` keeps those far outside too. Empty for pipe threads and sizes no list speaks for.
  *   Sources: `tap-limit-lists`, `handbook-tap-limits`, `iso-2857`; the verdict derived.
  */
 export function judgeTapLimits(
   thread: Thread,
   limits: ThreadLimits,
   zone: Range = limits.pitch,
+  which: 'near' | 'all' = 'near',
 ): TapLimitChoice[] {
   return tapLimitSystems(thread).flatMap((system) => {
     const steps = Array.from({ length: MOST_STEPS[system] }, (_, index) => index + 1);
@@ -128,7 +129,7 @@ export function judgeTapLimits(
       const own = inUnit(zone, limits.unit, value.unit);
       return [judgeTapLimit(value, own, listing(thread, system, number))];
     });
-    return nearOnes(judged, system);
+    return which === 'all' ? judged : nearOnes(judged, system);
   });
 }
 

@@ -102,6 +102,7 @@ export const TAPS = {
   spare: 'May cut large',
   verdict: 'Verdict',
   listed: 'recommended',
+  listedBare: 'listed where nothing coats it',
   range:
     'Of the {system} numbers, {from} to {to} suit class {class}, even where the tap cuts {step} large.',
   one: 'Of the {system} numbers, only {from} suits class {class} where the tap cuts {step} large.',

@@ -1,0 +1,21 @@
+/** What reckons and answers how deep is enough: loads at the first touch of the form. */
+
+import { spoken } from '../../result/AnswerLine';
+import type { Engine } from '../calculator';
+import { complaints } from '../problems';
+import { reading, system } from '../reading';
+import { Result } from './Answer';
+import type { Name } from './inputs';
+import { WORDS } from './messages';
+import { answerParts } from './sentences';
+import { attempt, type EngagementAnswer } from './state';
+
+export const engine: Engine<Name, EngagementAnswer> = {
+  attempt,
+  Result,
+  spoken: (answer, unit) => spoken(answerParts(answer, unit)),
+  subject: ({ thread }) => thread.designation,
+  complaint: complaints(WORDS),
+  reading,
+  system,
+};

@@ -1,0 +1,12 @@
+/** Cover screws of a pump housing in 6061: invented, like everything shown as an example. */
+
+import { initialValues } from '../../state/address';
+import { INPUTS } from './inputs';
+
+export const EXAMPLE = {
+  ...initialValues(INPUTS.fields),
+  thread: 'M10x1.5-6H',
+  screw: '8.8',
+  material: 'al-wrought',
+  have: '12',
+};

@@ -1,0 +1,28 @@
+/** Which hole before a form tap, and how closely must it be held? */
+
+import { DRAWER_LABELS, DRAWERS } from '../drawer';
+import { LengthField, MaterialField, ThreadField, Tiles } from '../fields';
+import { Frame, type CalculatorProps } from '../Frame';
+import { useCalculator } from '../useCalculator';
+import { EXAMPLE } from './examples';
+import { INPUTS } from './inputs';
+import { HINTS, WORDS } from './messages';
+
+const loadEngine = () => import('./engine').then(({ engine }) => engine);
+
+export function FormTapHole({ lessons }: CalculatorProps) {
+  const state = useCalculator(INPUTS, WORDS, loadEngine);
+  const { form } = state;
+  return (
+    <Frame words={WORDS} state={state} example={EXAMPLE} lessons={lessons}>
+      <ThreadField form={form} name="thread" />
+      <MaterialField form={form} name="material" optional />
+      <Tiles
+        form={form}
+        name="drills"
+        choices={DRAWERS.map((value) => ({ value, label: DRAWER_LABELS[value] }))}
+      />
+      <LengthField form={form} name="hole" hint={HINTS.hole} optional />
+    </Frame>
+  );
+}

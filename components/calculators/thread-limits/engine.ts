@@ -1,0 +1,21 @@
+/** What reckons and answers the limits of a thread: loads at the first touch of the form. */
+
+import { spoken } from '../../result/AnswerLine';
+import type { Engine } from '../calculator';
+import { complaints } from '../problems';
+import { reading, system } from '../reading';
+import { Result } from './Answer';
+import type { Name } from './inputs';
+import { WORDS } from './messages';
+import { answerParts } from './sentences';
+import { attempt, type LimitsAnswer } from './state';
+
+export const engine: Engine<Name, LimitsAnswer> = {
+  attempt,
+  Result,
+  spoken: (answer, unit) => spoken(answerParts(answer, unit)),
+  subject: ({ thread }) => thread.designation,
+  complaint: complaints(WORDS),
+  reading,
+  system,
+};
