@@ -95,6 +95,10 @@ export { DRILL_SERIES } from './drill/drill';
 
 export { readCallout } from './drawing/callout';
 export { planDrawing } from './drawing/plan-drawing';
+export { planPart } from './drawing/plan-part';
+export type { PartHole } from './drawing/plan-part';
+export { ownedAnswer } from './plan/owned';
+export type { OwnedAnswer, OwnedTap } from './plan/owned';
 export { toolsFor } from './drawing/tools';
 export type { HoleTools } from './drawing/tools';
 export { CALLOUT_NOTE_CODES, CALLOUT_PROBLEM_CODES, QUESTION_CODES } from './drawing/types';

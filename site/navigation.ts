@@ -12,8 +12,10 @@ export const MAIN: readonly NavigationLink[] = [
   { label: 'Plan a hole', href: '/' },
   { label: 'Threads', href: '/threads/' },
   { label: 'Calculators', href: '/calculators/' },
+  { label: 'Whole drawing', href: '/drawing/' },
   { label: 'Lessons', href: '/lessons/' },
   { label: 'Broken taps', href: '/broken-taps/' },
+  { label: 'Jobs', href: '/jobs/' },
   { label: 'Safety', href: '/safety/' },
   { label: 'Sources', href: '/sources/' },
 ];

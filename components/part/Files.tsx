@@ -10,8 +10,9 @@ import { PART_FIELDS } from './inputs';
 import { TEXT } from './messages';
 import type { PartState } from './usePart';
 
-export function Files({ part }: { part: PartState }) {
-  const { values, started } = part;
+export function Files({ part, version }: { part: PartState; version: string }) {
+  const { values, started, engine, attempt, unit, stale } = part;
+  const drawing = stale ? null : attempt?.drawing;
   const [said, setSaid] = useState('');
   const open = (text: string, name: string) => {
     const opened = readPart(text);
@@ -35,6 +36,15 @@ export function Files({ part }: { part: PartState }) {
             {TEXT.save}
           </button>
         )}
+        {engine && drawing && (
+          <button
+            type="button"
+            class="button plain"
+            onClick={() => setSaid(engine.keepPart(drawing, values, unit, version))}
+          >
+            {TEXT.keep}
+          </button>
+        )}
         <FileButton
           name="part-file"
           label={TEXT.open}
@@ -42,8 +52,11 @@ export function Files({ part }: { part: PartState }) {
           onText={open}
           onFailure={() => setSaid(TEXT.notOpened)}
         />
-        <span role="status">{said}</span>
+        <a class="link-button part-jobs" href="/jobs/">
+          {TEXT.jobs}
+        </a>
       </p>
+      <p role="status">{said}</p>
     </>
   );
 }

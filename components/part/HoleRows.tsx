@@ -2,12 +2,12 @@
 
 import { memo } from 'preact/compat';
 import type { DrawingPlan, HoleVerdict } from '../../core/drawing/types';
-import { plannerHref } from '../calculators/addresses';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
-import { length, noteText, type Unit } from '../words';
+import { noteText, type Unit } from '../words';
 import { calloutText, VERDICTS } from '../words/drawing';
 import { ChangeFields, type ChangeProps } from './ChangeFields';
+import { hrefOf } from './hrefOf';
 import { TEXT } from './messages';
 import { reasons, toolText } from './sentences';
 
@@ -20,29 +20,6 @@ const SIGNS: Record<HoleVerdict, 'good' | 'amber' | 'stop' | 'note'> = {
 
 /** Notes whose matter the reading itself says, or that a question says louder. */
 const SAID_ELSEWHERE: readonly string[] = ['class-assumed', 'coarse-assumed'];
-
-function hrefOf({ holes }: DrawingPlan, index: number, unit: Unit): string | null {
-  const request = holes[index]?.request;
-  if (!request) return null;
-  const { hole, spindle } = request;
-  const typed = (mm: number | undefined) => (mm === undefined ? '' : length(mm, unit));
-  return plannerHref({
-    thread: request.thread,
-    hole: hole.kind,
-    material: request.material,
-    units: unit === 'in' ? 'in' : '',
-    ...(hole.kind === 'blind'
-      ? {
-          depth: typed(request.fullThread),
-          limit: typed(hole.limit?.depth),
-          at: hole.limit?.at ?? 'shoulder',
-        }
-      : { thickness: typed(hole.thickness), partial: typed(request.fullThread) }),
-    ...(spindle ? { drive: spindle.drive } : {}),
-    ...(spindle?.torque === undefined ? {} : { torque: String(spindle.torque) }),
-    ...(spindle?.maxRpm === undefined ? {} : { rpm: String(spindle.maxRpm) }),
-  });
-}
 
 interface RowProps {
   drawing: DrawingPlan;

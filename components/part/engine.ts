@@ -1,6 +1,7 @@
 /** What reckons and answers for a part, in one piece that loads at the first touch of the form. */
 
 export { spoken } from '../result/AnswerLine';
+export { keepPart } from './keep';
 export { PartResult } from './PartResult';
 export { answerParts } from './sentences';
 export { attempt } from './state';

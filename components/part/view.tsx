@@ -153,7 +153,7 @@ export function Part({ version, example }: PartProps) {
             {started ? TEXT.clear : TEXT.takeExample}
           </button>
         </p>
-        <Files part={part} />
+        <Files part={part} version={version} />
       </form>
       {started && (
         <section class="planner-answer" aria-label="Answer" tabIndex={-1} ref={box}>

@@ -4,6 +4,8 @@ import type { Note } from '../../core/outcome';
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { useMemo } from 'preact/hooks';
 import { HoleSection } from '../drawing/HoleSection';
+import { TEXT as JOBS } from '../jobs/messages';
+import { OwnedLine } from '../jobs/OwnedLine';
 import { AnswerLine } from '../result/AnswerLine';
 import { useFollowing } from '../state/useFollowing';
 import {
@@ -81,6 +83,7 @@ export function PlanResult(props: PlanResultProps) {
       <AnswerLine parts={answerSentence(plan, request, unit)} stop={!best} />
       <Because {...props} />
       <Notes notes={notes} unit={unit} />
+      <OwnedLine plan={plan} unit={unit} />
       <WatchLine plan={plan} unit={unit} />
       <div class="work">
         <Drawing plan={plan} request={request} unit={unit} />
@@ -97,6 +100,9 @@ export function PlanResult(props: PlanResultProps) {
         <p class="actions">
           <a class="button" href={card}>
             {TEXT.card}
+          </a>
+          <a class="button plain needs-script" href={card.replace('/plan/card/', '/jobs/')}>
+            {JOBS.keepWithJobs}
           </a>
         </p>
       )}

@@ -45,7 +45,8 @@ function requestFor(callout: Callout, shop: Shop): HoleRequest {
   return { ...common, hole: { kind: 'blind', ...limit } };
 }
 
-function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
+/** How a hole stands: see `planDrawing`. `asked`: its questions to the designer. Source: common practice. */
+export function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
   const { callout, plan } = hole;
   if (!callout.ok || !plan) return 'unread';
   if (!plan.ok) return asked > 0 ? 'impossible' : 'unread';
@@ -56,6 +57,22 @@ function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
 
 function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
   return taps.some(({ choice, holes }) => choice.process === 'form' && holes.includes(index));
+}
+
+/** The fewest tools for holes that were judged one by one. Source: derived. */
+export function sharePart(holes: PlannedHole[], questions: Question[]): DrawingPlan {
+  const workable = holes.flatMap(({ plan, verdict }, index) =>
+    plan?.ok && (verdict === 'ready' || verdict === 'caution') ? [{ index, plan: plan.value }] : [],
+  );
+  const taps = shareTaps(workable);
+  const drills = shareDrills(
+    workable.map(({ index, plan }): DrillWish => {
+      const { callout } = holes[index]!;
+      const drawn = callout.ok ? callout.value.hole?.diameter : undefined;
+      return { index, plan, forms: formsThread(index, taps), drawn };
+    }),
+  );
+  return { holes, taps, drills, questions };
 }
 
 /**
@@ -80,16 +97,5 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
       const planned: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
       return { ...planned, verdict: verdictOf(planned, asked.length) };
     });
-  const workable = holes.flatMap(({ plan, verdict }, index) =>
-    plan?.ok && (verdict === 'ready' || verdict === 'caution') ? [{ index, plan: plan.value }] : [],
-  );
-  const taps = shareTaps(workable);
-  const drills = shareDrills(
-    workable.map(({ index, plan }): DrillWish => {
-      const { callout } = holes[index]!;
-      const drawn = callout.ok ? callout.value.hole?.diameter : undefined;
-      return { index, plan, forms: formsThread(index, taps), drawn };
-    }),
-  );
-  return { holes, taps, drills, questions };
+  return sharePart(holes, questions);
 }

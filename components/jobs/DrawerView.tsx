@@ -1,0 +1,83 @@
+/** The drawer: lines on the left, how each was read below, kept at a press. */
+
+import { useMemo, useState } from 'preact/hooks';
+import { FileButton } from '../fields/FileButton';
+import { TextArea } from '../fields/TextArea';
+import { Sign } from '../result/Sign';
+import { saveFile } from '../state/saveFile';
+import { drawerCsv, drawerText, readDrawer } from './drawerText';
+import { TEXT } from './messages';
+import { Standing } from './Standing';
+import { useJobs } from './useJobs';
+
+export function DrawerView() {
+  const jobs = useJobs();
+  const [typed, setTyped] = useState<string | null>(null);
+  const { drawer } = jobs.contents;
+  const text = typed ?? drawerText(drawer);
+  const { drawer: read, rows } = useMemo(() => readDrawer(text), [text]);
+  const count = read.taps.length + read.drills.length + read.machines.length;
+  const keep = () => {
+    // What could not be read stays in the field to be mended; nothing typed is thrown away.
+    const all = rows.every(({ ok }) => ok);
+    if (jobs.change({ kind: 'drawer', drawer: read }) && all) setTyped(null);
+  };
+  return (
+    <>
+      <Standing jobs={jobs} />
+      <TextArea
+        name="drawer"
+        label={TEXT.drawerField}
+        hint={TEXT.drawerHint}
+        rows={10}
+        value={text}
+        onInput={setTyped}
+      />
+      <p class="actions">
+        <button type="button" class="button" onClick={keep}>
+          {TEXT.drawerKeep}
+        </button>
+        <FileButton
+          name="drawer-file"
+          label={TEXT.drawerOpen}
+          accept=".csv,.txt,text/csv,text/plain"
+          onText={(file) => setTyped(text.trim() === '' ? file : `${text.trimEnd()}\n${file}`)}
+          onFailure={() => jobs.say(TEXT.notOpened)}
+        />
+        {count > 0 && (
+          <button
+            type="button"
+            class="button plain"
+            onClick={() => saveFile('tap-drawer.csv', drawerCsv(read), 'text/csv;charset=utf-8')}
+          >
+            {TEXT.drawerSave}
+          </button>
+        )}
+        <span role="status">{jobs.said}</span>
+      </p>
+      <h2>{TEXT.drawerRows}</h2>
+      {rows.length === 0 ? (
+        <p>{TEXT.drawerNone}</p>
+      ) : (
+        <table class="drawer-rows">
+          <thead>
+            <tr>
+              <th scope="col">{TEXT.drawerLine}</th>
+              <th scope="col">{TEXT.drawerRead}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ text: line, said, ok }, at) => (
+              <tr key={`${at} ${line}`}>
+                <th scope="row">{line}</th>
+                <td class={ok ? undefined : 'drawer-bad'}>
+                  <Sign level={ok ? 'good' : 'stop'} /> {said}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </>
+  );
+}

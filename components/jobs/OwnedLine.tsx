@@ -1,0 +1,57 @@
+/** What this shop's own drawer makes of a hole, and what one better tap would gain. */
+
+import { useEffect, useState } from 'preact/hooks';
+import { ownedAnswer } from '../../core';
+import type { HolePlan, TapChoice } from '../../core/plan/types';
+import { length, percent, tapName, type Unit } from '../words';
+import { fill } from '../words/template';
+import { OWNED } from './messages';
+import type { OwnedTap } from './shape';
+import { openJobs } from './store';
+import { jobStore } from './useJobs';
+
+/** Below this nobody would drill another hole for it, mm. */
+const WORTH = 0.05;
+
+function gainText(
+  best: string,
+  gain: { shareBefore: number; shareAfter: number; shoulder: number },
+  unit: Unit,
+): string {
+  const shares = { best, before: percent(gain.shareBefore), after: percent(gain.shareAfter) };
+  const shoulder = length(Math.abs(gain.shoulder), unit);
+  const depth =
+    Math.abs(gain.shoulder) < WORTH ? '' : gain.shoulder > 0 ? OWNED.gainDepth : OWNED.gainDeeper;
+  return `${fill(OWNED.gain, shares, unit)}${fill(depth, { shoulder }, unit)}.`;
+}
+
+/** The drawer's answer in sentences. Pure. */
+export function ownedText(plan: HolePlan, taps: readonly OwnedTap[], unit: Unit): string {
+  const { tap, best, rejected, gain } = ownedAnswer(plan, taps);
+  const name = (choice: TapChoice) => {
+    const text = tapName(choice, plan.thread.system);
+    return text.charAt(0).toLowerCase() + text.slice(1);
+  };
+  if (!tap) {
+    if (rejected.length === 0) return OWNED.none;
+    return fill(OWNED.rejected, { taps: rejected.map(name).join('; ') }, unit);
+  }
+  if (!gain || !best)
+    return tap.verdict === 'best'
+      ? OWNED.has
+      : fill(OWNED.works, { tap: `the ${name(tap)}` }, unit);
+  const works = fill(OWNED.works, { tap: `the ${name(tap)}` }, unit);
+  return `${works} ${gainText(`the ${name(best)}`, gain, unit)}`;
+}
+
+/** Nothing is shown where the shop has entered no taps. */
+export function OwnedLine({ plan, unit }: { plan: HolePlan; unit: Unit }) {
+  const [taps, setTaps] = useState<readonly OwnedTap[]>([]);
+  useEffect(() => setTaps(openJobs(jobStore()).contents.drawer.taps), []);
+  if (taps.length === 0) return null;
+  return (
+    <p class="because owned">
+      <strong>{OWNED.heading}:</strong> {ownedText(plan, taps, unit)}
+    </p>
+  );
+}

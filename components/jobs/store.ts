@@ -1,0 +1,183 @@
+/**
+ * Jobs in the browser's store. Every change rereads first and touches one thing, so two tabs do not
+ * undo each other; a job that was changed in both is kept twice. What cannot be read is set aside under
+ * a key of its own, and a store of a later version is not touched at all.
+ */
+
+import { EMPTY, readContents, writeContents, type Contents, type Drawer, type Job } from './shape';
+
+export const KEY = 'tapped-hole-handbook-jobs';
+const ASIDE = `${KEY}-set-aside-`;
+
+export type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+
+/** `blocked`: the browser keeps nothing; `newer`: a later version of the site wrote it. */
+export type Standing = 'good' | 'blocked' | 'newer';
+
+export interface Opened {
+  contents: Contents;
+  standing: Standing;
+  /** Texts that were set aside, oldest first. */
+  aside: string[];
+}
+
+export type Change =
+  | {
+      kind: 'job';
+      job: Job;
+      /** The revision it was read at; missing for a new one. */ seen?: number;
+    }
+  | { kind: 'remove'; id: string }
+  | { kind: 'drawer'; drawer: Drawer }
+  | { kind: 'add'; contents: Contents };
+
+/** `twice`: another tab had changed the same job, so both are kept. */
+export type Kept = { ok: true; twice: boolean } | { ok: false; why: 'full' | 'blocked' | 'newer' };
+
+/** Sets a text aside that cannot be read; false when there is no room for it. */
+function setAside(store: Store, text: string): boolean {
+  for (let number = 1; ; number += 1) {
+    const held = store.getItem(ASIDE + number);
+    if (held === text) return true;
+    if (held !== null) continue;
+    try {
+      store.setItem(ASIDE + number, text);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+}
+
+function asideTexts(store: Store): string[] {
+  const texts: string[] = [];
+  for (let number = 1; ; number += 1) {
+    const text = store.getItem(ASIDE + number);
+    if (text === null) return texts;
+    texts.push(text);
+  }
+}
+
+/** What is kept, and how the store stands. Never throws; a store that is not there keeps nothing. */
+export function openJobs(store: Store | null): Opened {
+  if (!store) return { contents: EMPTY, standing: 'blocked', aside: [] };
+  try {
+    const text = store.getItem(KEY);
+    const read = text === null ? null : readContents(text);
+    if (read?.state === 'newer')
+      return { contents: EMPTY, standing: 'newer', aside: asideTexts(store) };
+    if (read?.state === 'damaged') {
+      if (!setAside(store, text!)) return { contents: EMPTY, standing: 'blocked', aside: [text!] };
+      store.removeItem(KEY);
+    }
+    const contents = read?.state === 'read' ? read.contents : EMPTY;
+    return { contents, standing: 'good', aside: asideTexts(store) };
+  } catch {
+    return { contents: EMPTY, standing: 'blocked', aside: [] };
+  }
+}
+
+/** An id that no other job has. Not for secrets: only for telling jobs apart. */
+export function freshId(taken: readonly string[], random: () => number = Math.random): string {
+  for (;;) {
+    const id = `job-${Math.floor(random() * 36 ** 8).toString(36)}`;
+    if (!taken.includes(id)) return id;
+  }
+}
+
+/** An empty job, with what the planner’s form says of it. */
+export function newJob(
+  jobs: readonly Job[],
+  head: Partial<Pick<Job, 'job' | 'part' | 'operation' | 'machine'>> = {},
+): Job {
+  const { job = '', part = '', operation = '', machine = '' } = head;
+  const id = freshId(jobs.map((each) => each.id));
+  return { id, revision: 0, job, part, operation, machine, holes: [] };
+}
+
+const sameJob = (a: Job, b: Job) =>
+  JSON.stringify({ ...a, id: '', revision: 0 }) === JSON.stringify({ ...b, id: '', revision: 0 });
+
+/** Jobs of a file put beside those that are there: the same one once, a different one under a new id. */
+function joined(jobs: readonly Job[], more: readonly Job[]): Job[] {
+  const all = [...jobs];
+  for (const job of more) {
+    if (all.some((each) => sameJob(each, job))) continue;
+    const ids = all.map(({ id }) => id);
+    all.push(ids.includes(job.id) ? { ...job, id: freshId(ids) } : job);
+  }
+  return all;
+}
+
+function joinedLists<Item>(items: readonly Item[], more: readonly Item[]): Item[] {
+  const seen = new Set(items.map((item) => JSON.stringify(item)));
+  return [...items, ...more.filter((item) => !seen.has(JSON.stringify(item)))];
+}
+
+/** Contents with a change made, and whether a job had to be kept twice. Pure. */
+export function changed(
+  contents: Contents,
+  change: Change,
+): { contents: Contents; twice: boolean } {
+  const { jobs, drawer, unread } = contents;
+  switch (change.kind) {
+    case 'drawer':
+      return { contents: { ...contents, drawer: change.drawer }, twice: false };
+    case 'remove':
+      return {
+        contents: { ...contents, jobs: jobs.filter(({ id }) => id !== change.id) },
+        twice: false,
+      };
+    case 'add': {
+      const added = change.contents;
+      return {
+        contents: {
+          jobs: joined(jobs, added.jobs),
+          drawer: {
+            taps: joinedLists(drawer.taps, added.drawer.taps),
+            drills: joinedLists(drawer.drills, added.drawer.drills),
+            machines: joinedLists(drawer.machines, added.drawer.machines),
+          },
+          unread: joinedLists(unread, added.unread),
+        },
+        twice: false,
+      };
+    }
+    default: {
+      const { job, seen } = change;
+      const there = jobs.find(({ id }) => id === job.id);
+      const next = { ...job, revision: (there?.revision ?? 0) + 1 };
+      if (!there) return { contents: { ...contents, jobs: [...jobs, next] }, twice: false };
+      if (there.revision !== seen && !sameJob(there, job)) {
+        const copy = { ...job, id: freshId(jobs.map(({ id }) => id)), revision: 1 };
+        return { contents: { ...contents, jobs: [...jobs, copy] }, twice: true };
+      }
+      return {
+        contents: { ...contents, jobs: jobs.map((each) => (each.id === job.id ? next : each)) },
+        twice: false,
+      };
+    }
+  }
+}
+
+/** Makes one change to what is kept now, whatever another tab has done meanwhile. */
+export function keepChange(store: Store | null, change: Change): Kept {
+  const { contents, standing } = openJobs(store);
+  if (!store || standing !== 'good') {
+    return { ok: false, why: standing === 'newer' ? 'newer' : 'blocked' };
+  }
+  const next = changed(contents, change);
+  try {
+    store.setItem(KEY, writeContents(next.contents));
+    return { ok: true, twice: next.twice };
+  } catch {
+    return { ok: false, why: 'full' };
+  }
+}
+
+/** Forgets what was set aside; the reader has been offered it as a file. */
+export function forgetAside(store: Store): void {
+  for (let number = asideTexts(store).length; number > 0; number -= 1) {
+    store.removeItem(ASIDE + number);
+  }
+}
