@@ -10,6 +10,13 @@ import ChipMaterials from './naming-a-tap/ChipMaterials.astro';
 import FaceTable from './naming-a-tap/FaceTable.astro';
 import TurnTheFace from './naming-a-tap/TurnTheFace.astro';
 import WhereChipsEnd from './naming-a-tap/WhereChipsEnd.astro';
+import Turns from './gauging/Turns.astro';
+import Proofs from './gauging/Proofs.astro';
+import ArmPicker from './hand-tapping/ArmPicker.astro';
+import Sets from './hand-tapping/Sets.astro';
+import Shares from './why-taps-break/Shares.astro';
+import WearPicker from './why-taps-break/WearPicker.astro';
+import Symptoms from './Symptoms.astro';
 import ChainTable from './ChainTable.astro';
 import ChooseOne from './ChooseOne.astro';
 import DesignerNote from './DesignerNote.astro';
@@ -20,6 +27,10 @@ import Predict from './Predict.astro';
 import PutInOrder from './PutInOrder.astro';
 import Recall from './Recall.astro';
 import Section from './Section.astro';
+import DoubtFigure from './torque/DoubtFigure.astro';
+import FactorTable from './torque/FactorTable.astro';
+import StrengthTable from './torque/StrengthTable.astro';
+import StrokeFigure from './torque/StrokeFigure.astro';
 import RuleTable from './blind-holes/RuleTable.astro';
 import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
 import ToCalculator from './ToCalculator.astro';
@@ -28,6 +39,13 @@ import Worked from './Worked.astro';
 import WorkOut from './WorkOut.astro';
 
 const shared = {
+  ArmPicker,
+  Proofs,
+  Sets,
+  Shares,
+  Symptoms,
+  Turns,
+  WearPicker,
   Cautions,
   ChainTable,
   ChamferRow,
@@ -36,7 +54,9 @@ const shared = {
   ChooseOne,
   ClassTable,
   DesignerNote,
+  DoubtFigure,
   FaceTable,
+  FactorTable,
   LoadChart,
   Pitfall,
   Predict,
@@ -44,6 +64,8 @@ const shared = {
   Recall,
   RuleTable,
   Section,
+  StrengthTable,
+  StrokeFigure,
   ThinTable,
   ThreadDepthChart,
   ToCalculator,
