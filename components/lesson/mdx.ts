@@ -27,10 +27,6 @@ import Predict from './Predict.astro';
 import PutInOrder from './PutInOrder.astro';
 import Recall from './Recall.astro';
 import Section from './Section.astro';
-import DoubtFigure from './torque/DoubtFigure.astro';
-import FactorTable from './torque/FactorTable.astro';
-import StrengthTable from './torque/StrengthTable.astro';
-import StrokeFigure from './torque/StrokeFigure.astro';
 import RuleTable from './blind-holes/RuleTable.astro';
 import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
 import ToCalculator from './ToCalculator.astro';
@@ -54,9 +50,7 @@ const shared = {
   ChooseOne,
   ClassTable,
   DesignerNote,
-  DoubtFigure,
   FaceTable,
-  FactorTable,
   LoadChart,
   Pitfall,
   Predict,
@@ -64,8 +58,6 @@ const shared = {
   Recall,
   RuleTable,
   Section,
-  StrengthTable,
-  StrokeFigure,
   ThinTable,
   ThreadDepthChart,
   ToCalculator,
