@@ -12,7 +12,7 @@ export const MAIN: readonly NavigationLink[] = [
   { label: 'Plan a hole', href: '/' },
   { label: 'Threads', href: '/threads/' },
   { label: 'Calculators', href: '/calculators/' },
-  { label: 'Whole drawing', href: '/drawing/' },
+  { label: 'Drawing', href: '/drawing/' },
   { label: 'Lessons', href: '/lessons/' },
   { label: 'Broken taps', href: '/broken-taps/' },
   { label: 'Jobs', href: '/jobs/' },

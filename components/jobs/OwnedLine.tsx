@@ -1,12 +1,12 @@
 /** What this shop's own drawer makes of a hole, and what one better tap would gain. */
 
 import { useEffect, useState } from 'preact/hooks';
-import { ownedAnswer } from '../../core';
+import { ownedAnswer, ownedDrill } from '../../core';
 import type { HolePlan, TapChoice } from '../../core/plan/types';
-import { length, percent, tapName, type Unit } from '../words';
+import { drillName, length, percent, tapName, type Unit } from '../words';
 import { fill } from '../words/template';
 import { OWNED } from './messages';
-import type { OwnedTap } from './shape';
+import type { Drawer, OwnedTap } from './shape';
 import { openJobs } from './store';
 import { jobStore } from './useJobs';
 
@@ -44,14 +44,32 @@ export function ownedText(plan: HolePlan, taps: readonly OwnedTap[], unit: Unit)
   return `${works} ${gainText(`the ${name(best)}`, gain, unit)}`;
 }
 
-/** Nothing is shown where the shop has entered no taps. */
+/** What its drills make of the hole; empty where it matters not. Pure. */
+export function ownedDrillText(plan: HolePlan, names: readonly string[]): string {
+  const found = names.length > 0 ? ownedDrill(plan, names) : null;
+  if (!found || !plan.drill) return '';
+  const drill = drillName(plan.drill);
+  if (found.has) return fill(OWNED.drill, { drill }, 'mm');
+  return found.instead
+    ? fill(OWNED.drillInstead, { drill, instead: drillName(found.instead) }, 'mm')
+    : fill(OWNED.drillNone, { drill }, 'mm');
+}
+
+const NOTHING: Drawer = { taps: [], drills: [], machines: [] };
+
+/** Nothing is shown where the shop has entered neither taps nor drills. */
 export function OwnedLine({ plan, unit }: { plan: HolePlan; unit: Unit }) {
-  const [taps, setTaps] = useState<readonly OwnedTap[]>([]);
-  useEffect(() => setTaps(openJobs(jobStore()).contents.drawer.taps), []);
-  if (taps.length === 0) return null;
+  const [drawer, setDrawer] = useState(NOTHING);
+  useEffect(() => setDrawer(openJobs(jobStore()).contents.drawer), []);
+  const names = drawer.drills.map(({ name }) => name);
+  const said = [
+    drawer.taps.length > 0 ? ownedText(plan, drawer.taps, unit) : '',
+    ownedDrillText(plan, names),
+  ].filter((text) => text !== '');
+  if (said.length === 0) return null;
   return (
     <p class="because owned">
-      <strong>{OWNED.heading}:</strong> {ownedText(plan, taps, unit)}
+      <strong>{OWNED.heading}:</strong> {said.join(' ')}
     </p>
   );
 }

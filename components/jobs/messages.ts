@@ -75,6 +75,11 @@ export const TEXT = {
   backToJobs: 'Jobs on this device',
 } as const;
 
+export const MACHINES = {
+  label: 'Machine of this shop',
+  choose: 'Choose one, or fill in below',
+} as const;
+
 export const FIELDS_OF_JOB = {
   job: 'Job',
   part: 'Part',
@@ -89,6 +94,9 @@ export const OWNED = {
   gain: 'With {best} the tap would meet {after} of what breaks it instead of {before}',
   gainDepth: ', and the hole could be {shoulder} shallower',
   gainDeeper: ', though the hole would have to be {shoulder} deeper',
+  drill: 'Drill {drill} is there too.',
+  drillInstead: 'Drill {drill} is not there; {instead} is, and it is inside the class.',
+  drillNone: 'No drill in the drawer is surely inside the class: get {drill}.',
   none: 'No tap of this thread in the drawer.',
   rejected: 'The drawer’s taps of this thread will not do here: {taps}.',
 } as const;

@@ -1,6 +1,7 @@
 /** The part's fields: the callouts, what holds for all of them, what stands on the sheet. */
 
 import { Fold } from '../fields/Fold';
+import { MachineSelect, spindleInputs } from '../jobs/MachineSelect';
 import { SelectField } from '../fields/SelectField';
 import { TextArea } from '../fields/TextArea';
 import { TextField } from '../fields/TextField';
@@ -50,6 +51,10 @@ export function PartForm({ part }: { part: PartState }) {
         unit={unit}
         digits={unit === 'mm'}
         reading={lengthReading(values.thickness, unit) || TEXT.noThickness}
+      />
+      <MachineSelect
+        value={values.machine}
+        onChoose={(machine) => part.put({ ...values, ...spindleInputs(machine) })}
       />
       <div class="row level wide-first">
         <SelectField

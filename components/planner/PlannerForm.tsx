@@ -2,6 +2,7 @@
 
 import type { ThreadSystem } from '../../core/thread/thread';
 import { ChoiceField } from '../fields/ChoiceField';
+import { MachineSelect, spindleInputs } from '../jobs/MachineSelect';
 import { SelectField } from '../fields/SelectField';
 import { TextField, type TextFieldProps } from '../fields/TextField';
 import { UnitOffer } from '../state/UnitOffer';
@@ -142,6 +143,15 @@ export function PlannerForm({ form }: { form: FormState }) {
           label,
           choices: ids.map((value) => ({ value, label: materialName(value) })),
         }))}
+      />
+      <MachineSelect
+        value={form.values.machine}
+        onChoose={(machine) => {
+          for (const [name, value] of Object.entries(spindleInputs(machine))) {
+            form.set(name as InputName, value);
+          }
+          form.settle('drive');
+        }}
       />
       <SpindleFields form={form} />
     </>

@@ -3,6 +3,7 @@
 import type { ChamferClass } from '../chamfer/chamfer';
 import type { TapStyle } from '../tap/tap';
 import { readThread } from '../thread/read';
+import type { DrillChoice } from '../drill/drill';
 import type { HolePlan, TapChoice } from './types';
 
 export interface OwnedTap {
@@ -51,4 +52,28 @@ export function ownedAnswer(plan: HolePlan, taps: readonly OwnedTap[]): OwnedAns
         }
       : null,
   };
+}
+
+export interface OwnedDrillAnswer {
+  /** True where the drawer holds the drill that the plan asks for. */
+  has: boolean;
+  /** The nearest other drill of the drawer that is surely inside the class; null when there is none. */
+  instead: DrillChoice | null;
+}
+
+/**
+ * Whether the drawer's drills make this hole. `names` as stocked drills are called (`6.8`, `27/64`, `#7`,
+ * `F`). Null where the plan has no drill, or forms its thread: then only its own drill will do. mm.
+ * Source: derived from the plan.
+ */
+export function ownedDrill(plan: HolePlan, names: readonly string[]): OwnedDrillAnswer | null {
+  const wanted = plan.drill;
+  const best = plan.taps.find(({ verdict }) => verdict === 'best');
+  if (!wanted || best?.process === 'form') return null;
+  if (names.includes(wanted.name)) return { has: true, instead: null };
+  const far = ({ diameter }: DrillChoice) => Math.abs(diameter - wanted.diameter);
+  const [instead = null] = plan.drills
+    .filter(({ name, verdict }) => verdict === 'inside' && names.includes(name))
+    .sort((a, b) => far(a) - far(b));
+  return { has: false, instead };
 }

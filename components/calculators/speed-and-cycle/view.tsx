@@ -66,8 +66,18 @@ function Fields({ form }: { form: FormOf<Name> }) {
         name="mode"
         choices={MODES.map((value) => ({ value, label: CHOICES.mode[value] }))}
       />
-      <TextField {...bind(form, 'rpm')} unit="rev/min" reading={HINTS.usualRpm} digits />
-      <TextField {...bind(form, 'feed')} unit={feedUnit} reading={HINTS.noFeed} digits />
+      <TextField
+        {...bind(form, 'rpm')}
+        unit="rev/min"
+        reading={values.rpm === '' ? HINTS.usualRpm : ''}
+        digits
+      />
+      <TextField
+        {...bind(form, 'feed')}
+        unit={feedUnit}
+        reading={values.feed === '' ? HINTS.noFeed : ''}
+        digits
+      />
       <Fold summary={HINTS.more} open={open}>
         <Tap form={form} />
         <Machine form={form} />
