@@ -121,6 +121,6 @@ export function beforePlating(
     minor,
     majorMin:
       rule === 'after' ? limits.majorMin + grown : Math.max(limits.majorMin, basic.major + grown),
-    extraSteps: Math.ceil((PLATING_FACTOR.pitch * thickMm) / STEP_MM - 1e-9),
+    extraSteps: Math.max(0, Math.ceil((PLATING_FACTOR.pitch * thickMm) / STEP_MM - 1e-9)),
   });
 }
