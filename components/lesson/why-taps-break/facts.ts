@@ -1,5 +1,6 @@
 /** Every number in the lesson on broken taps, from the plans of its jobs. */
 
+import { diagnose } from '../../../core/diagnose/finder';
 import { FIGURES } from '../../../core/diagnose/figures';
 import { roomInPitches } from '../../../core/hole/rules';
 import { tipDepth } from '../../../core/hole/depth';
@@ -9,6 +10,7 @@ import { WATCH } from '../../../core/tap/twist';
 import { BREAKS } from '../../words/en/bench';
 import { bothLengths, decimals, force, length, percent, threadRange, torque } from '../../words';
 import { fill } from '../../words/template';
+import { checkText } from '../../words/trouble';
 import type { Pick } from '../PickOne';
 import { planned, tapOf } from '../planned';
 import { JOBS, TRIED, triedIn } from './jobs';
@@ -42,9 +44,17 @@ export const picks: readonly Pick[] = tried.map(({ designation, sharp, worn }) =
   };
 });
 
+/** What the finder would look at first for a break at the bottom. */
+function firstCheck(): string {
+  const found = diagnose({ symptom: 'broke-bottom', answers: [] });
+  if (!found.ok || !found.value.next) throw new Error('Nothing to check.');
+  return checkText(found.value.next, 'mm').ask;
+}
+
 const of = (start: string) => tried.find(({ designation }) => designation.startsWith(start))!;
 
 export const facts = {
+  firstCheck: firstCheck(),
   worn: decimals(WORN, 2),
   watchSharp: percent(WATCH.sharp),
   watchWorn: percent(WATCH.worn),
