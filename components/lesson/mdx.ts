@@ -27,6 +27,10 @@ import Predict from './Predict.astro';
 import PutInOrder from './PutInOrder.astro';
 import Recall from './Recall.astro';
 import Section from './Section.astro';
+import DoubtFigure from './torque/DoubtFigure.astro';
+import FactorTable from './torque/FactorTable.astro';
+import StrengthTable from './torque/StrengthTable.astro';
+import StrokeFigure from './torque/StrokeFigure.astro';
 import RuleTable from './blind-holes/RuleTable.astro';
 import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
 import ToCalculator from './ToCalculator.astro';
@@ -50,7 +54,9 @@ const shared = {
   ChooseOne,
   ClassTable,
   DesignerNote,
+  DoubtFigure,
   FaceTable,
+  FactorTable,
   LoadChart,
   Pitfall,
   Predict,
@@ -58,6 +64,8 @@ const shared = {
   Recall,
   RuleTable,
   Section,
+  StrengthTable,
+  StrokeFigure,
   ThinTable,
   ThreadDepthChart,
   ToCalculator,

@@ -30,7 +30,10 @@ export interface StrokeBand {
  * The stroke of a studied tap, ready to draw. mm and N·m. Refuses as `strokeCurve` does.
  * Sources: `tap-chip-model`, `henderer-1977`.
  */
-export function strokeBand({ stroke, torque }: TapStudy, points = 80): Outcome<StrokeBand> {
+export function strokeBand(
+  { stroke, torque }: Pick<TapStudy, 'stroke' | 'torque'>,
+  points = 80,
+): Outcome<StrokeBand> {
   const curve = strokeCurve(stroke, points);
   if (!curve.ok) return curve;
   const [down, up] = [torque.low / torque.expected, torque.high / torque.expected];

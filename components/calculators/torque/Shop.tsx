@@ -9,7 +9,7 @@ import { keepReading, keptReadings, removeReading, type KeptReading } from '../.
 import { saveFile } from '../../state/saveFile';
 import type { Unit } from '../../words/format';
 import { HINTS } from './messages';
-import { learnedByMachine, readingText, today } from './shop';
+import { learnedByMachine, readingText, today } from './learned';
 import { SHOP } from './shopWords';
 import type { TorqueAnswer } from './state';
 

@@ -10,7 +10,7 @@ import { Result } from '../../../components/calculators/torque/Answer';
 import { INPUTS, type Name } from '../../../components/calculators/torque/inputs';
 import { WORDS } from '../../../components/calculators/torque/messages';
 import { Shop } from '../../../components/calculators/torque/Shop';
-import { today } from '../../../components/calculators/torque/shop';
+import { today } from '../../../components/calculators/torque/learned';
 import { attempt, type TorqueAnswer } from '../../../components/calculators/torque/state';
 import { keptReadings } from '../../../components/state/readings';
 import { METER_PROBLEM_CODES } from '../../../core/cycle/load-meter';
