@@ -31,3 +31,13 @@ export function formHole(major: number, pitch: number, percent: number): number 
 
 /** Form-tap percentages that a hole may lie between, and the usual one. Common practice. */
 export const FORM_WINDOW = { min: 60, usual: 65, max: 75 } as const;
+
+/** Hole for a percentage of thread on one of the two bases for a cutting tap, mm. Source: `handbook-drills`. */
+export function holeForPercent(
+  major: number,
+  pitch: number,
+  percent: number,
+  base: keyof typeof PERCENT_BASE = 'shop',
+): number {
+  return major - (PERCENT_BASE[base] * pitch * percent) / 100;
+}

@@ -19,3 +19,11 @@ export function quarterRuleDepth(fullThread: number): number {
 export function roomInPitches(shoulder: number, fullThread: number, pitch: number): number {
   return (shoulder - fullThread) / pitch;
 }
+
+/**
+ * Depth that a 90° countersink takes off the thread, mm: from its diameter at the face down to the hole.
+ * Both diameters mm; 0 where the countersink is no wider than the hole. Source: derived.
+ */
+export function countersinkTakes(wide: number, hole: number): number {
+  return Math.max(0, (wide - hole) / 2);
+}

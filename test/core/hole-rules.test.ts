@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { quarterRuleDepth, roomInPitches } from '../../core/hole/rules';
+import { holeForPercent, percentThread } from '../../core/drill/percent';
+import { countersinkTakes, quarterRuleDepth, roomInPitches } from '../../core/hole/rules';
 
 // Geometry, derived by hand: pitches of room that a quarter of the thread depth leaves.
 test.each([
@@ -10,4 +11,18 @@ test.each([
 ])('%s', (_, fullThread, pitch, pitches) => {
   const room = roomInPitches(quarterRuleDepth(fullThread), fullThread, pitch);
   expect(room).toBeCloseTo(pitches, 12);
+});
+
+// Derived by hand: a 90° cone is half as deep as its diameters differ.
+test('a countersink takes half of what its diameter is over the hole', () => {
+  expect(countersinkTakes(11, 8.376)).toBeCloseTo(1.312, 9);
+  expect(countersinkTakes(8, 8.376)).toBe(0);
+});
+
+// M10x1.5 at 75 % on the shop base: 10 - 0.75 x 1.299 x 1.5, by hand.
+test('the hole for a percentage gives that percentage back, on either base', () => {
+  expect(holeForPercent(10, 1.5, 75)).toBeCloseTo(8.5386, 4);
+  for (const base of ['shop', 'iso'] as const) {
+    expect(percentThread(10, 1.5, holeForPercent(10, 1.5, 68, base))[base]).toBeCloseTo(68, 9);
+  }
 });
