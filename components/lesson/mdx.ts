@@ -33,6 +33,10 @@ import StrengthTable from './torque/StrengthTable.astro';
 import StrokeFigure from './torque/StrokeFigure.astro';
 import RuleTable from './blind-holes/RuleTable.astro';
 import ThreadDepthChart from './blind-holes/ThreadDepthChart.astro';
+import DriftChart from './speed-feed-and-cycle/DriftChart.astro';
+import PowerTable from './speed-feed-and-cycle/PowerTable.astro';
+import ReachChart from './speed-feed-and-cycle/ReachChart.astro';
+import SpeedTable from './speed-feed-and-cycle/SpeedTable.astro';
 import ToCalculator from './ToCalculator.astro';
 import ToPlanner from './ToPlanner.astro';
 import Worked from './Worked.astro';
@@ -40,9 +44,13 @@ import WorkOut from './WorkOut.astro';
 
 const shared = {
   ArmPicker,
+  DriftChart,
+  PowerTable,
   Proofs,
+  ReachChart,
   Sets,
   Shares,
+  SpeedTable,
   Symptoms,
   Turns,
   WearPicker,
