@@ -3,7 +3,14 @@
 import { useState } from 'preact/hooks';
 import { TEXT } from './messages';
 
-export function CopyNote({ heading, lines }: { heading: string; lines: readonly string[] }) {
+export interface CopyNoteProps {
+  heading: string;
+  lines: readonly string[];
+  /** Before the ids of this part of the page. */
+  id: string;
+}
+
+export function CopyNote({ heading, lines, id }: CopyNoteProps) {
   const text = lines.join('\n');
   const [result, setResult] = useState({ text: '', said: '' });
   if (lines.length === 0) return null;
@@ -17,8 +24,8 @@ export function CopyNote({ heading, lines }: { heading: string; lines: readonly 
     }
   };
   return (
-    <section class="no-print" aria-labelledby="note-heading">
-      <h2 id="note-heading">{heading}</h2>
+    <section class="no-print" aria-labelledby={`${id}note-heading`}>
+      <h2 id={`${id}note-heading`}>{heading}</h2>
       <p class="designer-note part-note">{text}</p>
       <p class="actions">
         <button type="button" class="button plain needs-script" onClick={copy}>

@@ -1,6 +1,6 @@
 /** Hole by hole: the line as pasted, how it was read, how it stands and why. */
 
-import { memo } from 'preact/compat';
+import { useMemo } from 'preact/hooks';
 import type { DrawingPlan, HoleVerdict } from '../../core/drawing/types';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
@@ -37,7 +37,7 @@ function Row({ drawing, index, unit, change }: RowProps) {
   const href = hrefOf(drawing, index, unit);
   const number = index + 1;
   return (
-    <li class={`part-hole ${verdict}`} id={`hole-${number}`}>
+    <li class={`part-hole ${verdict}`} id={change ? `hole-${number}` : undefined}>
       <p class="part-line">
         <span class="part-number">{number}</span> <code>{line.trim()}</code>
       </p>
@@ -79,16 +79,22 @@ export interface HoleRowsProps {
   change?: ChangeProps;
 }
 
-export const HoleRows = memo(({ drawing, unit, change }: HoleRowsProps) => (
-  <ol class="part-holes">
-    {drawing.holes.map((hole, index) => (
-      <Row
-        key={`${index} ${hole.line}`}
-        drawing={drawing}
-        index={index}
-        unit={unit}
-        {...(change ? { change } : {})}
-      />
-    ))}
-  </ol>
-));
+/** Drawn anew only for another drawing: what is typed for the sheet's head costs nothing here. */
+export function HoleRows({ drawing, unit, change }: HoleRowsProps) {
+  return useMemo(
+    () => (
+      <ol class="part-holes">
+        {drawing.holes.map((hole, index) => (
+          <Row
+            key={`${index} ${hole.line}`}
+            drawing={drawing}
+            index={index}
+            unit={unit}
+            {...(change ? { change } : {})}
+          />
+        ))}
+      </ol>
+    ),
+    [drawing, unit, change],
+  );
+}

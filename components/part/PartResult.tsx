@@ -23,17 +23,19 @@ export interface PartResultProps {
 }
 
 export function PartResult({ drawing, values, unit, example, made, change }: PartResultProps) {
+  // The worked example stands hidden on the same page: no two headings share an id.
+  const id = example ? 'example-' : '';
   const nothing = countOf(drawing, 'ready') + countOf(drawing, 'caution') === 0;
   return (
     <>
       <div class="no-print">
         <AnswerLine parts={answerParts(drawing)} stop={nothing} />
-        <section aria-labelledby="holes-heading">
-          <h2 id="holes-heading">{TEXT.holes}</h2>
+        <section aria-labelledby={`${id}holes-heading`}>
+          <h2 id={`${id}holes-heading`}>{TEXT.holes}</h2>
           <HoleRows drawing={drawing} unit={unit} {...(change ? { change } : {})} />
         </section>
-        <Tools drawing={drawing} unit={unit} />
-        <CopyNote heading={TEXT.designer} lines={drawingNote(drawing, values.part, unit)} />
+        <Tools drawing={drawing} id={id} />
+        <CopyNote heading={TEXT.designer} lines={drawingNote(drawing, values.part, unit)} id={id} />
       </div>
       {drawing.taps.length > 0 && (
         <>

@@ -1,7 +1,7 @@
 /** The fewest taps and drills, and which holes each serves. */
 
 import type { DrawingPlan } from '../../core/drawing/types';
-import { chamferText, drillName, handName, styleName, type Unit } from '../words';
+import { chamferText, drillName, handName, styleName } from '../words';
 import { TEXT } from './messages';
 
 function holesText(holes: readonly number[]): string {
@@ -19,11 +19,11 @@ export function tapText({ holes }: DrawingPlan, shared: DrawingPlan['taps'][numb
   return `${thread.designation}: ${styleName(style).toLowerCase()}, ${chamferText(chamfer, thread.system)}${left}`;
 }
 
-export function Tools({ drawing }: { drawing: DrawingPlan; unit: Unit }) {
+export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
   if (drawing.taps.length === 0) return null;
   return (
-    <section aria-labelledby="tools-heading">
-      <h2 id="tools-heading">{TEXT.tools}</h2>
+    <section aria-labelledby={`${id}tools-heading`}>
+      <h2 id={`${id}tools-heading`}>{TEXT.tools}</h2>
       <p class="quiet">{TEXT.toolsRule}</p>
       <table class="part-tools">
         <thead>

@@ -75,6 +75,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   const [sent, setSent] = useState(false);
   // Said as long as the thread that came of it stands.
   const [callout, setCallout] = useState({ thread: '', said: '' });
+  const [unread, setUnread] = useState(false);
   const { unit, values, notes, set, settle, started } = useInputs(complaints.arrived);
   const { engine, failed } = useEngine(load, started || touched);
   const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
@@ -90,6 +91,20 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
     field,
     text: engine?.fieldProblemText(field, problem, unit) ?? '',
   }));
+  /** A whole callout in the thread's field fills the others. */
+  const takeCallout = () => {
+    setUnread(engine === null);
+    const read = engine?.fromCallout(values.thread, unit);
+    if (!read) return;
+    set({ ...read.changes, units: unit === 'in' ? 'in' : '' });
+    setCallout(read);
+  };
+  // Left before there was anything to read it with: it is read when there is.
+  useEffect(() => {
+    if (!unread || !engine) return;
+    takeCallout();
+    settle();
+  });
   const put = (next: Inputs) => {
     set({ ...next, ...restated(next, 'mm', unit) });
     settle();
@@ -115,11 +130,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       },
       settle: (name) => {
         complaints.left(name);
-        const read = name === 'thread' ? engine?.fromCallout(values.thread, unit) : null;
-        if (read) {
-          set({ ...read.changes, units: unit === 'in' ? 'in' : '' });
-          setCallout(read);
-        }
+        if (name === 'thread') takeCallout();
         settle();
       },
       problem: (name) => shown.find(({ field }) => field === name)?.text,

@@ -1,0 +1,209 @@
+import { readFileSync } from 'node:fs';
+import { type Locator, type Page } from '@playwright/test';
+import { expect, expectAccessible, islandsReady, test, tooWide, WIDTHS } from './support';
+
+const LINES = [
+  '6× M10×1.5-6H ↧15 / Ø8.5 ↧16.5',
+  '8× M6-6H ↧12',
+  '4X 1/4-20 UNC-2B THRU',
+  'BREAK ALL SHARP EDGES',
+  '7/16 DRILL THRU 1/2-13 UNC-2B THRU',
+];
+
+const holes = (page: Page): Locator => page.getByLabel('Every threaded hole, one callout a line');
+const answer = (page: Page): Locator => page.getByRole('region', { name: 'Answer', exact: true });
+const row = (page: Page, number: number): Locator => answer(page).locator(`#hole-${number}`);
+
+async function open(page: Page, address = '/drawing/'): Promise<void> {
+  await page.goto(address);
+  await islandsReady(page);
+}
+
+async function typePart(page: Page, lines: readonly string[] = LINES): Promise<void> {
+  await holes(page).fill(lines.join('\n'));
+  await page.getByLabel('Material', { exact: true }).first().selectOption('al-wrought');
+  await page.getByLabel('Thickness, where holes go through, mm').first().fill('16');
+}
+
+test('every line is read back and judged, and none is lost', async ({ page }) => {
+  await open(page);
+  await typePart(page);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(5);
+  await expect(row(page, 1)).toContainText(
+    'Impossible as drawn. No tap reaches: the hole is 4.5 mm',
+  );
+  await expect(row(page, 2)).toContainText('Ready. Spiral-flute tap, 2–3 thread chamfer. Drill ');
+  await expect(row(page, 3)).toContainText('Ready. Spiral-point tap');
+  await expect(row(page, 4)).toContainText('Not read. No thread was found');
+  await expect(row(page, 4)).toContainText('BREAK ALL SHARP EDGES');
+  await expect(row(page, 5)).toContainText(
+    'Caution. The hole named on the drawing is outside the class.',
+  );
+  await expect(answer(page).locator('.answer')).toContainText('2 of 5 are ready');
+  await expect(answer(page).locator('.part-note')).toContainText(
+    '1.5 mm stay below the thread: 1 pitch',
+  );
+  await expect(page.locator('#example')).toBeHidden();
+});
+
+test('the address opens the same part again, changes of single holes with it', async ({ page }) => {
+  await open(page);
+  await typePart(page);
+  const fold = row(page, 3).getByText('Change for this hole 3');
+  await fold.click();
+  await row(page, 3).getByLabel('Material').selectOption('iron-grey');
+  await expect(row(page, 3)).toContainText(/straight-flute/i);
+  await expect.poll(() => page.url()).toContain('changes=3.material%3Diron-grey');
+  await page.reload();
+  await islandsReady(page);
+  await expect(row(page, 3)).toContainText(/straight-flute/i);
+  await expect(holes(page)).toHaveValue(LINES.join('\n'));
+
+  // A line put in above it: the change goes along with its own.
+  await holes(page).fill(['M5 THRU', ...LINES].join('\n'));
+  await expect(row(page, 4)).toContainText(/straight-flute/i);
+});
+
+test('a list too long for the address goes into a file and comes back', async ({ page }) => {
+  const many = Array.from(
+    { length: 120 },
+    (_, at) => `${(at % 9) + 2}× M${[5, 6, 8, 10][at % 4]}-6H ↧${10 + (at % 5)} / note ${at}`,
+  );
+  await open(page);
+  await typePart(page, many);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(120);
+  await expect(page.getByText('too long for the address')).toBeVisible();
+  expect(page.url().length).toBeLessThan(4200);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save to a file' }).click();
+  const text = readFileSync(await (await download).path(), 'utf8');
+  await page.reload();
+  await islandsReady(page);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(120);
+  await page.getByRole('button', { name: 'Start again' }).click();
+  await expect(holes(page)).toHaveValue('');
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'lid.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await expect(answer(page).locator('.part-hole')).toHaveCount(120);
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
+  await expect(page.getByText('This is no part file of the handbook.')).toBeVisible();
+  await expect(answer(page).locator('.part-hole')).toHaveCount(120);
+});
+
+test('two hundred holes in under a second, on a processor six times slower', async ({ page }) => {
+  const kinds = [
+    'M6-6H ↧12',
+    'M8-6H ↧16 / Ø6.8 ↧22',
+    '1/4-20 UNC-2B THRU',
+    'M10×1.5-6H ↧15 / Ø8.5 ↧16.5',
+    '#10-32 UNF-2B ↧.375',
+    'M5 THRU',
+    'M12 ↧20',
+    '3/8-16 UNC-2B ↧.75',
+  ];
+  const lines = Array.from(
+    { length: 200 },
+    (_, at) => `${(at % 7) + 1}X ${kinds[at % kinds.length]}`,
+  );
+  await open(page);
+  await typePart(page);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(5);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  const taken = await page.evaluate(async (text) => {
+    const field = document.querySelector('textarea')!;
+    const start = performance.now();
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    let busiest = 0;
+    let before = start;
+    while (document.querySelectorAll('.planner-answer:not([id]) .part-hole').length < 200) {
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      busiest = Math.max(busiest, performance.now() - before);
+      before = performance.now();
+      if (before - start > 20_000) break;
+    }
+    return { all: performance.now() - start, busiest };
+  }, lines.join('\n'));
+  test.info().annotations.push({ type: 'measured', description: JSON.stringify(taken) });
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await expect(answer(page).locator('.part-hole')).toHaveCount(200);
+});
+
+test('by keyboard alone', async ({ page }) => {
+  await open(page);
+  await holes(page).focus();
+  await page.keyboard.type('M6 THRU');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('w');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('12');
+  await page.keyboard.press('Enter');
+  await expect(answer(page).locator('.part-hole')).toHaveCount(1);
+  await expect(row(page, 1)).toContainText('Ready');
+});
+
+test('sent empty, it says what is wanted; nothing typed is lost', async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Plan the part' }).click();
+  await holes(page).fill('M6 THRU');
+  await page.getByLabel('Thickness, where holes go through, mm').first().fill('thick');
+  await page.getByRole('button', { name: 'Plan the part' }).click();
+  const summary = page.getByRole('alert');
+  await expect(summary).toContainText('Choose the material.');
+  await expect(summary).toContainText('must be a length, like 16');
+  await expect(page.getByLabel('Thickness, where holes go through, mm').first()).toHaveValue(
+    'thick',
+  );
+});
+
+test('the note is copied, the sheet prints on one page', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page);
+  await page.getByRole('button', { name: 'Try it with the example' }).click();
+  await answer(page).getByRole('button', { name: 'Copy it' }).click();
+  await expect(answer(page).getByText('Copied', { exact: true })).toBeVisible();
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  expect(copied).toContain('Drill deeper');
+  await page.emulateMedia({ media: 'print' });
+  await expect(answer(page).locator('.sheet')).toBeVisible();
+  await expect(answer(page).locator('.part-holes')).toBeHidden();
+  const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+});
+
+test('the planner’s thread field takes a whole callout', async ({ page }) => {
+  await open(page, '/plan/');
+  const thread = page.getByLabel('Thread, as on the drawing');
+  await thread.fill('6× M10×1.5-6H ↧15 / Ø8.5 ↧16.5');
+  await page.getByLabel('Material').first().selectOption('al-wrought');
+  await expect(thread).toHaveValue('M10x1.5-6H');
+  await expect(page.getByText('The other fields were filled from it')).toBeVisible();
+  await expect(page.getByLabel('Full thread, mm')).toHaveValue('15.0 mm');
+  await expect(page.getByLabel('No deeper than, mm')).toHaveValue('16.5 mm');
+});
+
+for (const width of WIDTHS) {
+  test(`reads well at ${width} px, in light and dark`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await open(page);
+    await typePart(page);
+    await expect(answer(page).locator('.part-hole')).toHaveCount(5);
+    expect(await tooWide(page)).toEqual([]);
+    if (width === 390) await expectAccessible(page);
+  });
+}
+
+test.describe('script off', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the worked example is there, and no dead control', async ({ page }) => {
+    await page.goto('/drawing/');
+    await expect(page.locator('#example .part-hole')).toHaveCount(6);
+    await expect(page.locator('#example .sheet')).toBeVisible();
+    await expect(page.getByRole('button').locator('visible=true')).toHaveCount(0);
+  });
+});
