@@ -33,6 +33,16 @@ const ANSWERED = {
     says: /N·m sharp, .* N·m when worn/,
     drawn: /torque rises with the chamfer/,
   },
+  'tap-strength': {
+    search: '?thread=M8x1.25&tap=spiral-flute&torque=4.5',
+    says: /breaks at about .* N·m\. Sharp, the job takes 28 % of that/,
+    drawn: /as dangerous to its tap as M10x1\.5/,
+  },
+  spindle: {
+    search: '?thread=M12x1.75&tap=spiral-point&material=steel-medium&points=50+60;+1200+60;+8000+9',
+    says: /Yes: a worn tap needs .* of it is used/,
+    drawn: /the spindle has torque to spare/,
+  },
 } as const;
 
 const SLUGS = Object.keys(ANSWERED) as (keyof typeof ANSWERED)[];
