@@ -10,6 +10,7 @@ import ChipMaterials from './naming-a-tap/ChipMaterials.astro';
 import FaceTable from './naming-a-tap/FaceTable.astro';
 import TurnTheFace from './naming-a-tap/TurnTheFace.astro';
 import WhereChipsEnd from './naming-a-tap/WhereChipsEnd.astro';
+import AskFinder from './AskFinder.astro';
 import Turns from './gauging/Turns.astro';
 import Proofs from './gauging/Proofs.astro';
 import ArmPicker from './hand-tapping/ArmPicker.astro';
@@ -43,6 +44,7 @@ import Worked from './Worked.astro';
 import WorkOut from './WorkOut.astro';
 
 const shared = {
+  AskFinder,
   ArmPicker,
   DriftChart,
   PowerTable,

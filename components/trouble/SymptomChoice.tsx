@@ -10,7 +10,7 @@ const GROUPS = Object.keys(SYMPTOM_GROUPS) as SymptomGroup[];
 
 export function SymptomChoice({ onChoose }: { onChoose: (symptom: SymptomId) => void }) {
   return (
-    <section aria-labelledby="choose-heading">
+    <section class="no-print" aria-labelledby="choose-heading">
       <h2 id="choose-heading" tabIndex={-1}>
         {TROUBLE.choose}
       </h2>

@@ -62,7 +62,6 @@ export function Finder() {
   const unit = useUnit();
   const address = useAddress(FIELDS, (arrived) => openInUnit(arrived.units, holeStarted(arrived)));
   const { values } = address;
-  const box = useRef<HTMLDivElement>(null);
   const moved = useRef(false);
   const started = holeStarted(values);
   const { engine, failed } = useEngine(loadEngine, started);
@@ -87,9 +86,8 @@ export function Finder() {
   useEffect(() => {
     if (!moved.current) return;
     moved.current = false;
-    const heading =
-      box.current?.querySelector<HTMLElement>('#check-heading') ??
-      box.current?.querySelector<HTMLElement>('#change-heading, #choose-heading, #chosen-heading');
+    const places = ['check-heading', 'change-heading', 'chosen-heading', 'choose-heading'];
+    const heading = places.map((id) => document.getElementById(id)).find((found) => found !== null);
     heading?.focus();
   }, [values.symptom, values.said, values.tried]);
 
@@ -109,7 +107,7 @@ export function Finder() {
   const plannerHref = `/plan/${writeAddress(values as Inputs, HOLE_FIELDS)}`;
 
   return (
-    <div class="finder needs-script" ref={box}>
+    <div class="finder">
       {address.notes.length > 0 && (
         <Notice level="amber" title="Not all of the address could be used">
           {address.notes.map((note) => (
