@@ -113,3 +113,17 @@ export type {
   QuestionCode,
   Shop,
 } from './drawing/types';
+
+export { spindleCurve, torqueAt } from './cycle/spindle';
+export type { SpindleCurve, SpindlePoint } from './cycle/spindle';
+export { ownMaterial } from './material/own';
+export type { OwnMaterialInput } from './material/own';
+export { learnedScale, readingFactor } from './plan/learned';
+export type { LearnedScale, ShopReading } from './plan/learned';
+export { spindleStudy } from './plan/spindle-study';
+export type { SpindleQuestion, SpindleStudy } from './plan/spindle-study';
+export { strengthStudy } from './plan/strength-study';
+export type { StrengthQuestion, StrengthStudy } from './plan/strength-study';
+export { strokeBand } from './plan/stroke-band';
+export { studyTap } from './plan/tap-study';
+export type { StudyOptions, TapStudy } from './plan/tap-study';
