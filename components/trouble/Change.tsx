@@ -17,7 +17,7 @@ export function Change({ leader, settled, unit, onTried }: ChangeProps) {
   const { name, change, proof } = causeText(leader.cause, unit);
   return (
     <section class={settled ? 'change settled' : 'change'} aria-labelledby="change-heading">
-      <p class="label">{settled ? TROUBLE.try : TROUBLE.tryFirst}</p>
+      <p class="label">{settled ? TROUBLE.tryThis : TROUBLE.tryFirst}</p>
       <h3 id="change-heading" tabIndex={-1}>
         {name}
       </h3>

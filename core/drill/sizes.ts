@@ -78,21 +78,19 @@ function buildAll(): StockedDrill[] {
     const text = (hundredths / 100).toFixed(2).replace(/0$/, '');
     return { name: text, series: 'metric', diameter: hundredths / 100 };
   });
-  const numbers = NUMBER_DRILLS.map(
-    (inch, index): StockedDrill => ({
-      name: `#${index + 1}`,
-      series: 'number',
-      diameter: inch * INCH,
-    }),
+  const numbers = NUMBER_DRILLS.map((inch, index): StockedDrill => ({
+    name: `#${index + 1}`,
+    series: 'number',
+    diameter: inch * INCH,
+  }));
+  const letters = LETTER_DRILLS.map((inch, index): StockedDrill => ({
+    name: String.fromCharCode(65 + index),
+    series: 'letter',
+    diameter: inch * INCH,
+  }));
+  return [...metric, ...fractions(), ...numbers, ...letters].sort(
+    (a, b) => a.diameter - b.diameter,
   );
-  const letters = LETTER_DRILLS.map(
-    (inch, index): StockedDrill => ({
-      name: String.fromCharCode(65 + index),
-      series: 'letter',
-      diameter: inch * INCH,
-    }),
-  );
-  return [...metric, ...fractions(), ...numbers, ...letters].sort((a, b) => a.diameter - b.diameter);
 }
 
 /** Every stocked drill of the four series, smallest first, mm. Sources: `iso-2306-din-338`, `handbook-drills`. */

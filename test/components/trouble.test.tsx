@@ -151,7 +151,7 @@ describe('the page', () => {
     }
     expect(asked).toBeGreaterThan(1);
     expect(document.activeElement?.id).toBe('change-heading');
-    expect(screen.getByText(TROUBLE.try)).toBeTruthy();
+    expect(screen.getByText(TROUBLE.tryThis)).toBeTruthy();
     expect(
       screen.getByRole('heading', { name: causeText('centre-not-counted', 'mm').name }),
     ).toBeTruthy();

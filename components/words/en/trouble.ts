@@ -16,7 +16,7 @@ export const TROUBLE = {
   change: 'Change the answer',
   causes: 'Causes, most likely first',
   causesNote: 'The bars rank the causes by what you found. They are not a count of cases.',
-  try: 'Try this',
+  tryThis: 'Try this',
   tryFirst: 'If you can check no more, try this',
   proof: 'It worked if',
   rank: 'Where it comes from',
