@@ -1,5 +1,6 @@
 /** The whole answer for a part: how it stands, hole by hole, the tools, the note, the sheet. */
 
+import { useEffect, useState } from 'preact/hooks';
 import type { DrawingPlan } from '../../core/drawing/types';
 import { AnswerLine } from '../result/AnswerLine';
 import type { Unit } from '../words';
@@ -22,7 +23,22 @@ export interface PartResultProps {
   change?: ChangeProps;
 }
 
+/** Beyond so many holes the sheet is drawn once the rows stand, so that the answer does not wait for it. */
+const MANY = 30;
+
+function useSheet(drawing: DrawingPlan): boolean {
+  const many = drawing.holes.length > MANY;
+  const [drawn, setDrawn] = useState<DrawingPlan | null>(null);
+  useEffect(() => {
+    if (!many) return undefined;
+    const timer = window.setTimeout(() => setDrawn(drawing), 300);
+    return () => window.clearTimeout(timer);
+  }, [drawing, many]);
+  return !many || drawn === drawing;
+}
+
 export function PartResult({ drawing, values, unit, example, made, change }: PartResultProps) {
+  const sheet = useSheet(drawing);
   // The worked example stands hidden on the same page: no two headings share an id.
   const id = example ? 'example-' : '';
   const nothing = countOf(drawing, 'ready') + countOf(drawing, 'caution') === 0;
@@ -37,7 +53,7 @@ export function PartResult({ drawing, values, unit, example, made, change }: Par
         <Tools drawing={drawing} id={id} />
         <CopyNote heading={TEXT.designer} lines={drawingNote(drawing, values.part, unit)} id={id} />
       </div>
-      {drawing.taps.length > 0 && (
+      {sheet && drawing.taps.length > 0 && (
         <>
           <p class="actions needs-script">
             <button type="button" class="button" onClick={() => window.print()}>

@@ -213,7 +213,7 @@ export function Sheet(props: SheetProps) {
     <article class="card sheet" aria-label={TEXT.sheet}>
       <Head {...props} />
       <ToolList drawing={drawing} />
-      <div class="sheet-scroll" tabIndex={0} role="region" aria-label={TEXT.holes}>
+      <div class="sheet-scroll" tabIndex={0} role="region" aria-label={TEXT.sheetHoles}>
         <table class="sheet-holes">
           <thead>
             <tr>

@@ -69,6 +69,7 @@ export const TEXT = {
   notKept: 'Not kept: this browser would not store it. Save it to a file.',
   jobs: 'Jobs on this device',
   sheet: 'Set-up sheet: tapped holes',
+  sheetHoles: 'Holes of the sheet',
   sheetExample: 'Example. Not for use.',
   sheetNot: 'Not to be run as drawn',
   watch: 'Watch',

@@ -2,7 +2,8 @@
 
 import type { WarningCode } from '../plan/codes';
 import { planHole } from '../plan/plan';
-import type { HoleRequest } from '../plan/types';
+import type { Outcome } from '../outcome';
+import type { HolePlan, HoleRequest } from '../plan/types';
 import { readThread } from '../thread/read';
 import { readCallout } from './callout';
 import { questionsFor } from './questions';
@@ -85,17 +86,25 @@ export function sharePart(holes: PlannedHole[], questions: Question[]): DrawingP
  */
 export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
   const questions: Question[] = [];
+  // Parts repeat themselves: what was planned once is not planned again.
+  const planned = new Map<string, Outcome<HolePlan>>();
+  const planOnce = (request: HoleRequest): Outcome<HolePlan> => {
+    const key = JSON.stringify(request);
+    const known = planned.get(key) ?? planHole(request);
+    planned.set(key, known);
+    return known;
+  };
   const holes = lines
     .filter((line) => line.trim() !== '')
     .map((line, index): PlannedHole => {
       const callout = readCallout(line);
       if (!callout.ok) return { line, callout, verdict: 'unread' };
       const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
-      const plan = planHole(request);
+      const plan = planOnce(request);
       const asked = questionsFor(callout.value, plan, callout.notes);
       questions.push(...asked.map((each) => ({ hole: index, ...each })));
-      const planned: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
-      return { ...planned, verdict: verdictOf(planned, asked.length) };
+      const hole: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
+      return { ...hole, verdict: verdictOf(hole, asked.length) };
     });
   return sharePart(holes, questions);
 }

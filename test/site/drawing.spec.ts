@@ -179,6 +179,7 @@ test('the planner’s thread field takes a whole callout', async ({ page }) => {
   await open(page, '/plan/');
   const thread = page.getByLabel('Thread, as on the drawing');
   await thread.fill('6× M10×1.5-6H ↧15 / Ø8.5 ↧16.5');
+  await thread.press('Tab');
   await page.getByLabel('Material').first().selectOption('al-wrought');
   await expect(thread).toHaveValue('M10x1.5-6H');
   await expect(page.getByText('The other fields were filled from it')).toBeVisible();
