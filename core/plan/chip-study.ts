@@ -11,8 +11,9 @@ import {
   type PackedChips,
 } from '../chips/fit';
 import { coneLength, LOOSE_BULKING } from '../chips/room';
+import { waysForAhead, type Way } from '../chips/ways';
 import type { DrillChoice } from '../drill/drill';
-import { tipDepth } from '../hole/depth';
+import { STOP_CLEARANCE, tipDepth } from '../hole/depth';
 import type { MaterialId } from '../material/material';
 import { answer, type Outcome } from '../outcome';
 import type { Thread } from '../thread/thread';
@@ -45,6 +46,8 @@ export interface ChipStudy {
   shoulderNeeded: number;
   /** mm by which the tap itself is too long for the hole; 0 where it reaches. */
   short: number;
+  /** What would have to change before they fit, the way that keeps the tap first. */
+  ways: Way[];
   /** Free bore wanted against how loosely chips lie. */
   curve: { factor: number; needed: number }[];
 }
@@ -73,6 +76,16 @@ export function chipStudy(question: ChipQuestion): Outcome<ChipStudy> {
   const fit = chipFit(input);
   const bulk = bulkOf(material.chips);
   const own = fit.packed.find((each) => each.bulk === bulk)!;
+  const ways = waysForAhead({
+    groove: { major, pitch, hole },
+    bulk,
+    fullThread,
+    nose: tip - fullThread,
+    clearance: STOP_CLEARANCE.synchronous * pitch,
+    shoulder,
+    pointAngle,
+    forming: material.forming,
+  });
   return answer(
     {
       thread,
@@ -86,6 +99,7 @@ export function chipStudy(question: ChipQuestion): Outcome<ChipStudy> {
       own,
       shoulderNeeded: shoulder + own.deeper,
       short: Math.max(0, -free),
+      ways,
       curve: bulkCurve(input, LOOSE_BULKING.fine.min, LOOSE_BULKING.coils.max),
     },
     job.notes,

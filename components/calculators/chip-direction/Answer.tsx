@@ -8,6 +8,7 @@ import { materialShort } from '../../words/names';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
+import { Facing } from './Facing';
 import { HANDS } from './inputs';
 import { HAND_LABELS, HOLE_LABELS, SEEN_LABELS } from './messages';
 import {
@@ -168,6 +169,7 @@ export function Result({ answer, lessons }: ResultProps<ChipAnswer>) {
         <Numbers answer={answer} />
       </div>
       <EveryHole answer={answer} />
+      <Facing course={answer.course} blind={answer.hole.startsWith('blind')} />
       <Rule answer={answer} />
       <Ground assumed={assumed(answer)} onward={onward(answer)} />
     </>

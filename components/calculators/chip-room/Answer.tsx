@@ -11,6 +11,7 @@ import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
 import { roughLength, volume } from '../numbers';
 import { Section } from '../Section';
+import { Ways } from './Ways';
 import { chartOf } from './chart';
 import { factsOf } from './section';
 import { answerParts, askedParts, assumed, becauseText, BULKS, TEXT } from './sentences';
@@ -117,6 +118,7 @@ export function Result({ answer, unit, lessons }: ResultProps<RoomAnswer>) {
       </div>
       {reaches && (
         <>
+          <Ways ways={study.ways} unit={unit} />
           <Kinds answer={answer} unit={unit} />
           <ChartView
             chart={chartOf(answer, unit)}

@@ -5,6 +5,7 @@ import { chipFit } from '../../../core/chips/fit';
 import { fluteDuty } from '../../../core/chips/duty';
 import { ORIENTATIONS, orientationNotes } from '../../../core/chips/orientation';
 import { coneLength } from '../../../core/chips/room';
+import { chipStudy } from '../../../core/plan/chip-study';
 import { threadThatFits, waysForAhead, type AheadInput } from '../../../core/chips/ways';
 
 const groove = { major: 10, pitch: 1.5, hole: 8.5 };
@@ -126,5 +127,37 @@ describe('which way the hole faces', () => {
       expect(notes.includes('stand-clear-below')).toBe(orientation === 'up');
       expect(notes.some((note) => note.startsWith('chips'))).toBe(false);
     }
+  });
+});
+
+describe('in a study of one hole', () => {
+  it('the first way out is the depth the study asks for, or nothing has to change', () => {
+    const depth = fc.double({ min: 12, max: 150, noNaN: true });
+    fc.assert(
+      fc.property(
+        depth,
+        fc.constantFrom('al-wrought', 'brass-free', 'steel-alloy-30hrc'),
+        (full, material) => {
+          for (const shoulder of [full + 20, full + 60, 10 * full]) {
+            const found = chipStudy({
+              thread: 'M10x1.5',
+              fullThread: full,
+              shoulder,
+              chamfer: 'plug',
+              material,
+              pointAngle: 118,
+            });
+            if (!found.ok) return;
+            const [first] = found.value.ways;
+            const { own } = found.value;
+            if (own.fits) expect(first?.way).toBe('fits-already');
+            else {
+              expect(first?.way).toBe('deeper-hole');
+              expect(first?.numbers['by']).toBeCloseTo(own.deeper, 6);
+            }
+          }
+        },
+      ),
+    );
   });
 });
