@@ -119,7 +119,7 @@ export function Finder() {
         <SymptomChoice onChoose={(id) => put({ symptom: id, said: '', tried: '' })} />
       ) : (
         <>
-          <section class="symptom-chosen" aria-labelledby="chosen-heading">
+          <div class="symptom-chosen">
             <PictureView picture={symptomPicture(symptom)} id="chosen-picture" />
             <div>
               <p class="label">{TROUBLE.chosen}</p>
@@ -135,7 +135,7 @@ export function Finder() {
                 {TROUBLE.other}
               </button>
             </div>
-          </section>
+          </div>
           <div class="finding">
             <div>
               {diagnosis.next && (
