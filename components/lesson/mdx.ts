@@ -42,20 +42,17 @@ import ToCalculator from './ToCalculator.astro';
 import ToPlanner from './ToPlanner.astro';
 import Worked from './Worked.astro';
 import WorkOut from './WorkOut.astro';
+import BaseTable from './tap-drill-and-percent/BaseTable.astro';
+import DrawerBar from './tap-drill-and-percent/DrawerBar.astro';
+import DrillSteps from './tap-drill-and-percent/DrillSteps.astro';
+import HoleChart from './tap-drill-and-percent/HoleChart.astro';
+import WaysTable from './tap-drill-and-percent/WaysTable.astro';
+import WindowTable from './tap-drill-and-percent/WindowTable.astro';
 
 const shared = {
   AskFinder,
   ArmPicker,
-  DriftChart,
-  PowerTable,
-  Proofs,
-  ReachChart,
-  Sets,
-  Shares,
-  SpeedTable,
-  Symptoms,
-  Turns,
-  WearPicker,
+  BaseTable,
   Cautions,
   ChainTable,
   ChamferRow,
@@ -65,23 +62,38 @@ const shared = {
   ClassTable,
   DesignerNote,
   DoubtFigure,
+  DrawerBar,
+  DriftChart,
+  DrillSteps,
   FaceTable,
   FactorTable,
+  HoleChart,
   LoadChart,
   Pitfall,
+  PowerTable,
   Predict,
+  Proofs,
   PutInOrder,
+  ReachChart,
   Recall,
   RuleTable,
   Section,
+  Sets,
+  Shares,
+  SpeedTable,
   StrengthTable,
   StrokeFigure,
+  Symptoms,
   ThinTable,
   ThreadDepthChart,
   ToCalculator,
   ToPlanner,
+  Turns,
   TurnTheFace,
+  WaysTable,
+  WearPicker,
   WhereChipsEnd,
+  WindowTable,
   Worked,
   WorkOut,
 };

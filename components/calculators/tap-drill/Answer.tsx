@@ -55,7 +55,7 @@ export function Result({ answer, unit, lessons }: ResultProps<DrillAnswer>) {
     <>
       <AnswerLine parts={answerParts(answer, unit)} stop={study.drill === null} />
       <p class="because">
-        {becauseText(answer, unit)} <Why lesson="tap-drills" lessons={lessons} />
+        {becauseText(answer, unit)} <Why lesson="tap-drill-and-percent" lessons={lessons} />
       </p>
       <Asked parts={askedParts(answer, unit)} />
       <div class="work">
