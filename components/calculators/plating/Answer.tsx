@@ -71,7 +71,7 @@ export function Result({ answer, unit, lessons }: ResultProps<PlatingAnswer>) {
     <>
       <AnswerLine parts={answerParts(answer, unit)} />
       <p class="because">
-        {becauseText(answer, unit)} <Why lesson="plating" lessons={lessons} />
+        {becauseText(answer, unit)} <Why lesson="class-and-tap-limits" lessons={lessons} />
       </p>
       <Asked parts={askedParts(answer, unit)} />
       <Windows answer={answer} unit={unit} />

@@ -57,7 +57,8 @@ export function Result({ answer, unit, lessons }: ResultProps<LimitsAnswer>) {
     <>
       <AnswerLine parts={answerParts(answer, unit)} />
       <p class="because">
-        {becauseText(answer, unit)} {engaged} <Why lesson="limits" lessons={lessons} />
+        {becauseText(answer, unit)} {engaged}{' '}
+        <Why lesson="class-and-tap-limits" lessons={lessons} />
       </p>
       <Asked parts={askedParts(answer, unit)} />
       <div class="work">

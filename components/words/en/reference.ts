@@ -24,6 +24,7 @@ export const HEADINGS = {
   engagement: 'How deep is enough',
   relatives: 'Same size, another hole',
   pipe: 'Gauge and drills',
+  lessons: 'Why these numbers',
   sources: 'Where it comes from',
 } as const;
 
