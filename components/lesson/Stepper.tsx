@@ -50,7 +50,7 @@ export function CountStepper({ unit, ...limits }: Limits & { unit: string }) {
     <Stepper
       {...limits}
       unit={unit}
-      read={(text) => readPlain(text, ['°', 'degrees', 'thread', 'threads'])}
+      read={(text) => readPlain(text, ['°', 'degrees', 'thread', 'threads', 'turn', 'turns'])}
       write={(value) => decimals(value, 2)}
       say={(value) => decimals(value, 2) + tail}
     />

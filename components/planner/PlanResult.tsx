@@ -106,6 +106,9 @@ export function PlanResult(props: PlanResultProps) {
           </a>
         </p>
       )}
+      <p class="no-print needs-script">
+        <a href={card.replace('/plan/card/', '/broken-taps/')}>{TEXT.trouble}</a>
+      </p>
       <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} />
     </>
   );

@@ -83,6 +83,7 @@ export const TEXT = {
   waitingFor: 'Still needed',
   blocked: 'No answer yet.',
   card: 'Print the job card',
+  trouble: 'Something went wrong in this hole? Find the cause',
   why: 'Why?',
   watch: 'Watch',
   numbers: 'The numbers',

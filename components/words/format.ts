@@ -130,6 +130,14 @@ export function threadRange(threads: { min: number; max: number }): string {
   return `${decimals(threads.min, 1)}–${decimals(threads.max, 1)}`;
 }
 
+const FRACTIONS: Record<number, string> = { 0.25: '¼', 0.5: '½', 0.75: '¾' };
+
+/** Parts of a turn as hands know them: `½–1`, `¼–½`. */
+export function turnRange({ min, max }: { min: number; max: number }): string {
+  const part = (turns: number) => FRACTIONS[turns] ?? decimals(turns, 2);
+  return `${part(min)}–${part(max)}`;
+}
+
 /** What stands on the drill: `6.8 mm`, `27/64 in`, `#7`, `letter F`. */
 export function drillName(drill: Pick<DrillChoice, 'name' | 'series'>): string {
   if (drill.series === 'metric') return `${drill.name} mm`;

@@ -58,6 +58,17 @@ test.describe('the finder', () => {
     await expect(page).toHaveURL(/\/plan\/\?.*thread=M10/);
   });
 
+  test('a plan leads here with its hole', async ({ page }) => {
+    await page.goto(`/plan/?${COVER}`);
+    await islandsReady(page);
+    await page
+      .getByRole('link', { name: /Something went wrong in this hole/ })
+      .first()
+      .click();
+    await expect(page).toHaveURL(/\/broken-taps\/\?.*thread=M10/);
+    await expect(page.locator('.own-facts')).toContainText('M10x1.5-6H');
+  });
+
   test('nonsense in the address is told, not obeyed', async ({ page }) => {
     await page.goto('/broken-taps/?symptom=haunted');
     await islandsReady(page);
@@ -105,6 +116,7 @@ test.describe('without script', () => {
     await expect(page.locator('#example')).toContainText('Fingers in the flutes');
     await page.goto('/calculators/hand-tapping/');
     await expect(page.locator('#example')).toContainText('54 mm');
+    await expect(page.locator('#example')).toContainText('¼–½ back');
   });
 });
 

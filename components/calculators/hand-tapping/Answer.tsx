@@ -1,10 +1,8 @@
 /** The taps in order, the wrench, and the work step by step: a card for the bench. */
 
 import { AnswerLine } from '../../result/AnswerLine';
-import { Notice } from '../../result/Notice';
 import { NumberList } from '../../result/NumberList';
 import { decimals, length, roughLength, threadRange, torque } from '../../words/format';
-import { cautionText } from '../../words/cautions';
 import { calculatorHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -53,7 +51,6 @@ function Order({ answer, unit }: Pick<Props, 'answer' | 'unit'>) {
 
 export function Result({ answer, unit, lessons }: Props) {
   const { plan, thread, fullThread, shoulder } = answer;
-  const caution = cautionText('hand-tapping');
   const clear = plan.clearEvery
     ? [{ name: TEXT.clear, value: `every ${threadRange(plan.clearEvery)} turns at depth` }]
     : [];
@@ -93,9 +90,6 @@ export function Result({ answer, unit, lessons }: Props) {
           ))}
         </ol>
       </section>
-      <Notice level="amber" title={caution.title}>
-        <p>{caution.text}</p>
-      </Notice>
       <Ground
         assumed={assumed(answer, unit)}
         onward={[

@@ -8,6 +8,7 @@ import {
   roughLength,
   threadRange,
   torqueBand,
+  turnRange,
   type Unit,
 } from '../../words/format';
 import { UK_WORDS } from '../../../core/chamfer/classes';
@@ -74,7 +75,7 @@ export function answerParts({ plan }: HandAnswer, unit: Unit): Part[] {
 export function backText({ plan, style }: HandAnswer): string {
   if (plan.backOff) {
     const { on, back } = plan.backOff;
-    return `${range(on)} turns on, ${range(back)} back, until the chip snaps`;
+    return `${turnRange(on)} turn on, ${turnRange(back)} back, until the chip snaps`;
   }
   return style === 'straight-flute' ? 'No need: the chips come short' : 'Never: keep it turning';
 }

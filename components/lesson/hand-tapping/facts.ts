@@ -12,6 +12,7 @@ import {
   roughLength,
   threadRange,
   torque,
+  turnRange,
   type Unit,
 } from '../../words';
 import { fill } from '../../words/template';
@@ -79,8 +80,8 @@ export const facts = {
     once: m6.arm.expected / 2,
   },
   m3: { breaks: torque(m3.breaks.expected, 'in'), arm: rough(m3.arm.expected) },
-  on: backOff ? threadRange(backOff.on) : '',
-  back: backOff ? threadRange(backOff.back) : '',
+  on: backOff ? turnRange(backOff.on) : '',
+  back: backOff ? turnRange(backOff.back) : '',
   clear: clearEvery ? threadRange(clearEvery) : '',
   check: square.check.map((turns) => decimals(turns, 0)).join(' and '),
   fixed: decimals(square.fixed, 0),
