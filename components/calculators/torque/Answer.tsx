@@ -15,15 +15,14 @@ import {
   torqueBand,
   type Unit,
 } from '../../words/format';
-import { styleName } from '../../words/names';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
-import { Scroll } from '../Scroll';
 import { chipText } from '../chamfer/sentences';
 import { Notices } from './Notices';
 import { Shop } from './Shop';
 import { Study } from './Study';
+import { Styles } from './Styles';
 import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
 import type { TorqueAnswer } from './state';
 
@@ -94,50 +93,6 @@ function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
       : []),
     { name: TEXT.back, value: torque(back, unit), beside: [TEXT.backBeside] },
   ];
-}
-
-function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {
-  const spindle = answer.load.spindle !== undefined;
-  return (
-    <section>
-      <h2>{TEXT.styles}</h2>
-      <p>{TEXT.stylesText}</p>
-      <Scroll label={TEXT.styles}>
-        <table class="rule">
-          <thead>
-            <tr>
-              <th scope="col">{TEXT.style}</th>
-              <th scope="col" class="number">
-                {TEXT.sharp}
-              </th>
-              <th scope="col" class="number">
-                {TEXT.band}
-              </th>
-              <th scope="col" class="number">
-                {TEXT.share}
-              </th>
-              {spindle && (
-                <th scope="col" class="number">
-                  {TEXT.ofSpindle}
-                </th>
-              )}
-            </tr>
-          </thead>
-          <tbody>
-            {answer.loads.map((load) => (
-              <tr key={load.style} class={load === answer.load ? 'chosen' : undefined}>
-                <th scope="row">{styleName(load.style)}</th>
-                <td class="number">{torque(load.torque.expected, unit)}</td>
-                <td class="number">{torqueBand(load.torque.low, load.torque.high, unit)}</td>
-                <td class="number">{percent(load.share.worn)}</td>
-                {load.spindle && <td class="number">{percent(load.spindle.worn)}</td>}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
-    </section>
-  );
 }
 
 const SEEN = {
