@@ -53,3 +53,8 @@ export function withTried(text: string, cause: CauseId, tried: boolean): string 
   const others = readTried(text).filter((each) => each !== cause);
   return (tried ? [...others, cause] : others).join(',');
 }
+
+/** True once a hole was typed: then its plan is wanted. */
+export function holeStarted(values: FinderValues): boolean {
+  return values.thread.trim() !== '';
+}

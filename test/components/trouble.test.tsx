@@ -1,6 +1,6 @@
 /** The finder as it is read and clicked: its address, its questions, its end; every text filled in. */
 
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { CAUSE_IDS } from '../../core/diagnose/causes';
 import { answersOf, CHECK_IDS } from '../../core/diagnose/checks';
@@ -138,10 +138,11 @@ function nextCheck() {
 }
 
 describe('the page', () => {
-  test('from what is seen over two checks to a change, and back', () => {
+  test('from what is seen over two checks to a change, and back', async () => {
     render(<Finder />);
     fireEvent.click(screen.getByRole('button', { name: SYMPTOM_WORDS['broke-bottom'].name }));
-    expect(document.activeElement?.id).toBe('check-heading');
+    await screen.findByText(TROUBLE.check);
+    await waitFor(() => expect(document.activeElement?.id).toBe('check-heading'));
     let asked = 0;
     for (let check = nextCheck(); check; check = nextCheck()) {
       // Whoever has a crushed centre before them finds nothing else out of order.
@@ -169,13 +170,13 @@ describe('the page', () => {
     expect(screen.getByRole('heading', { name: TROUBLE.choose })).toBeTruthy();
   });
 
-  test('tells where every cause was tried', () => {
+  test('tells where every cause was tried', async () => {
     history.replaceState(
       null,
       '',
       '/broken-taps/?symptom=tight-after-coating&tried=no-allowance,thick-plate',
     );
     render(<Finder />);
-    expect(screen.getByText(TROUBLE.nothing)).toBeTruthy();
+    expect(await screen.findByText(TROUBLE.nothing)).toBeTruthy();
   });
 });

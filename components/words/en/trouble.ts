@@ -4,6 +4,10 @@ import type { PlanFactCode } from '../../../core/diagnose/plan-facts';
 
 export const TROUBLE = {
   title: 'Broken taps and bad threads',
+  address: 'Not all of the address could be used',
+  notLoaded: 'The finder did not load',
+  notLoadedText:
+    'Check the network, then load the page again. What you chose is in its address, and the whole list stands below.',
   description:
     'From what you see to the cause, one check at a time: broken taps, chipped teeth, gauges that refuse, torn threads, and the change to try.',
   lead: 'Say what you see. One check after another finds the cause; at the end stands a change to try, and how to know that it worked.',
