@@ -5,19 +5,29 @@ import { FileButton } from '../fields/FileButton';
 import { TextArea } from '../fields/TextArea';
 import { Sign } from '../result/Sign';
 import { saveFile } from '../state/saveFile';
-import { drawerCsv, drawerText, readDrawer } from './drawerText';
+import { useEngine } from '../planner/useEngine';
+import { Notice } from '../result/Notice';
 import { TEXT } from './messages';
+import { EMPTY } from './shape';
 import { Standing } from './Standing';
 import { useJobs } from './useJobs';
+
+const loadReader = () => import('./drawerText');
 
 export function DrawerView() {
   const jobs = useJobs();
   const [typed, setTyped] = useState<string | null>(null);
   const { drawer } = jobs.contents;
-  const text = typed ?? drawerText(drawer);
-  const { drawer: read, rows } = useMemo(() => readDrawer(text), [text]);
+  const { engine, failed } = useEngine(loadReader, jobs.ready);
+  const text = typed ?? engine?.drawerText(drawer) ?? '';
+  const { drawer: read, rows } = useMemo(
+    () => engine?.readDrawer(text) ?? { drawer: EMPTY.drawer, rows: [] },
+    [engine, text],
+  );
   const count = read.taps.length + read.drills.length + read.machines.length;
   const keep = () => {
+    // Before anything could be read there is nothing to keep, and nothing to write over.
+    if (!engine) return;
     // What could not be read stays in the field to be mended; nothing typed is thrown away.
     const all = rows.every(({ ok }) => ok);
     if (jobs.change({ kind: 'drawer', drawer: read }) && all) setTyped(null);
@@ -25,6 +35,11 @@ export function DrawerView() {
   return (
     <>
       <Standing jobs={jobs} />
+      {failed && !engine && (
+        <Notice level="stop" title={TEXT.notLoaded}>
+          <p>{TEXT.notLoadedText}</p>
+        </Notice>
+      )}
       <TextArea
         name="drawer"
         label={TEXT.drawerField}
@@ -48,7 +63,9 @@ export function DrawerView() {
           <button
             type="button"
             class="button plain"
-            onClick={() => saveFile('tap-drawer.csv', drawerCsv(read), 'text/csv;charset=utf-8')}
+            onClick={() =>
+              engine && saveFile('tap-drawer.csv', engine.drawerCsv(read), 'text/csv;charset=utf-8')
+            }
           >
             {TEXT.drawerSave}
           </button>

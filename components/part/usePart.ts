@@ -6,7 +6,7 @@ import { useEngine } from '../planner/useEngine';
 import { initialValues, type AddressNote } from '../state/address';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import { useAddress } from '../state/useAddress';
-import type { Unit } from '../words';
+import type { Unit } from '../words/format';
 import type * as engineModule from './engine';
 import {
   followLines,
@@ -26,7 +26,7 @@ const loadEngine = () => import('./engine');
 
 /** A long list is planned once the typing rests: each keystroke would be felt. */
 const MANY = 25;
-const REST = 250;
+const REST = 150;
 
 const PLANNED = PART_NAMES.filter((name) => !(HEAD_NAMES as readonly PartName[]).includes(name));
 
