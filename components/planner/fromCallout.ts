@@ -12,8 +12,12 @@ export interface Filled {
   said: string;
 }
 
-/** `M12x16`: a pitch mistyped or a length. The thread reader asks; answering for the reader would hide it. */
-const OPEN_QUESTION = /^\s*MJ?\s*\d+(?:[.,]\d+)?\s*[x×*]\s*[\d.,]+\s*$/i;
+/**
+ * What only a callout has: a count, a depth or hole sign, a word such as THRU. Without one, `M8x6H` or
+ * `M8x1.25x30` is a thread mistyped: the thread reader asks, and answering for the reader would hide it.
+ */
+const CALLOUT_MARK =
+  /[↧⌵⌴⌀Øø°▽]|^\s*\(?\d{1,3}\)?\s*[x×]\s|\b(?:thru|through|deep|depth|dp|csk|c'?sink|countersink|drill|dia|full|typ|places?|plcs?|holes?)\b/i;
 
 /** Notes whose matter the filled fields say themselves. */
 const IN_THE_FIELDS: readonly string[] = ['class-assumed', 'coarse-assumed', 'through-assumed'];
@@ -21,7 +25,7 @@ const IN_THE_FIELDS: readonly string[] = ['class-assumed', 'coarse-assumed', 'th
 /** Null where the text is a thread by itself, or no callout either. */
 export function fromCallout(text: string, unit: Unit): Filled | null {
   const alone = readThread(text.trim());
-  if (alone.ok || OPEN_QUESTION.test(text)) return null;
+  if (alone.ok || !CALLOUT_MARK.test(text)) return null;
   const read = readCallout(text);
   if (!read.ok) return null;
   const { thread, fullThread, through, hole, count } = read.value;

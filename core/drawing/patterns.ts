@@ -87,7 +87,7 @@ export const DEPTH = [
     `^${LENGTH}\\s*(?:min\\.?\\s*)?(?:full|effective|usable)\\s*(?:thd|thread|threads)\\b\\.?`,
     'i',
   ),
-  new RegExp(`^x\\s*${LENGTH}`, 'i'),
+  new RegExp(`^x\\s*${LENGTH}(?![\\w.])`, 'i'),
 ] as const;
 
 export const THROUGH = /^(?:thru|through|thro'?)\b\.?(?:\s*all\b)?/i;
