@@ -29,6 +29,20 @@ const lessons = defineCollection({
     /** Place in the course, from 1. */
     order: z.int().positive(),
     sources: z.array(source).min(1),
+    /**
+     * Questions to answer from memory: at the end of the lesson as `<Recall prompts={frontmatter.recall} />`,
+     * and again in the review. What a device remembers hangs on the `id`: reword a question as you like,
+     * but give a new one a new id.
+     */
+    recall: z
+      .array(
+        z.strictObject({
+          id: z.string().regex(/^[a-z0-9-]+$/, 'Small letters, digits and hyphens.'),
+          ask: z.string().min(1),
+          answer: z.string().min(1),
+        }),
+      )
+      .default([]),
     /** Time an instructor should plan for. Never shown to a learner: an estimate only discourages. */
     minutes: z.int().positive(),
   }),

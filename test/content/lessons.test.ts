@@ -53,3 +53,25 @@ describe('the course', () => {
     expect(outOfOrder([first, second])).toEqual(['one needs two', 'two needs none']);
   });
 });
+
+describe('questions to answer from memory', () => {
+  const texts = globSync('site/content/lessons/*.mdx').map((path) => ({
+    path,
+    text: readFileSync(path, 'utf8'),
+  }));
+
+  test.each(texts)('$path keeps them in its head, where the review finds them too', ({ text }) => {
+    const head = /^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '';
+    const ids = [...head.matchAll(/^ {2}- id: (\S+)$/gm)].map(([, id]) => id);
+    expect(ids.length, 'recall: in the head, 3 to 6 of id, ask and answer').toBeGreaterThanOrEqual(
+      3,
+    );
+    expect(ids.length).toBeLessThanOrEqual(6);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(text).toContain('<Recall prompts={frontmatter.recall} />');
+  });
+
+  test.each(texts)('$path has a note for the instructor', ({ text }) => {
+    expect(text).toMatch(/\n<Instructor>\n[\s\S]{100,}\n<\/Instructor>\n/);
+  });
+});

@@ -23,7 +23,7 @@ export const LAYERS: readonly (readonly string[])[] = [
   ['chips', 'tap'],
   ['plan'],
   ['drawing'],
-  ['practice', 'job', 'diagnose'],
+  ['practice', 'review', 'job', 'diagnose'],
   ['index'],
 ];
 
