@@ -45,8 +45,8 @@ function searchOf(): string {
   return location.search === '' && typeof typed === 'string' ? typed : location.search;
 }
 
-/** Browsers refuse a page that rewrites its address at every keystroke of fast typing. */
-const REWRITE_DELAY = 250;
+/** Browsers refuse a page that rewrites its address at every keystroke; a slow one feels each of them. */
+const REWRITE_DELAY = 600;
 
 export interface AddressState<Name extends string> {
   values: Values<Name>;
@@ -100,10 +100,18 @@ export function useAddress<Name extends string>(
       setHeld({ values, notes, read: true });
       arrived.current(values);
     };
+    // Leaving or reloading in the middle of a word: what was typed goes along.
+    const leave = () => {
+      if (timer.current !== undefined) rewrite();
+    };
     arrive();
     window.addEventListener('popstate', arrive);
-    return () => window.removeEventListener('popstate', arrive);
-  }, [fields]);
+    window.addEventListener('pagehide', leave);
+    return () => {
+      window.removeEventListener('popstate', arrive);
+      window.removeEventListener('pagehide', leave);
+    };
+  }, [fields, rewrite]);
 
   const set = useCallback(
     (changes: Partial<Values<Name>>) => {
