@@ -2,6 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { afterBuild } from './site/build/after.ts';
 import { maths } from './site/markdown/maths.ts';
 
 // Nothing about a build, or about who runs it, leaves the machine.
@@ -14,7 +15,7 @@ export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx()],
+  integrations: [preact(), mdx(), afterBuild()],
   markdown: {
     // Code colouring writes `style` attributes, which the policy below forbids.
     syntaxHighlight: false,

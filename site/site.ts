@@ -1,5 +1,6 @@
 /** Name and version of the site, said in one place. */
 
 import { version } from '../package.json';
+import { SITE_NAME } from './name';
 
-export const SITE = { name: 'Tapped Hole Handbook', version } as const;
+export const SITE = { name: SITE_NAME, version } as const;

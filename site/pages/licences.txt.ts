@@ -12,6 +12,7 @@ const SHIPPED = [
   { name: 'astro', what: 'wakes the moving parts of a page' },
   { name: 'd3-array', what: 'ticks of the charts' },
   { name: 'd3-shape', what: 'lines and areas of the charts' },
+  { name: 'minisearch', what: 'index of the search' },
   { name: 'uqr', what: 'QR code of the job card' },
   { name: 'valibot', what: 'checks what the device has stored' },
 ];

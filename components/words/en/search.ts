@@ -1,0 +1,36 @@
+/** Words of the search. English. */
+
+import type { EntryKind } from '../../search/entry';
+
+export const SEARCH = {
+  link: 'Search',
+  title: 'Search',
+  description:
+    'Find a thread, a calculator, a lesson, a word of the trade or a fault you can see, by typing a few letters of it.',
+  label: 'What are you looking for?',
+  hint: 'A thread, a word, a fault: M8 drill, bottoming, 10-32. Spelling need not be exact.',
+  keys: 'Arrow keys move through the matches, Enter opens one.',
+  submit: 'Search',
+  matches: 'Matches',
+  found: '{count:whole} found',
+  foundOne: '1 found',
+  none: 'Nothing here matches “{typed}”. Try one word less, or the thread by itself, as the drawing has it.',
+  failed:
+    'The search could not be loaded. Check the network and type again, or choose from the list below.',
+  tooLong: 'That is too long to search for. A few words are enough.',
+  all: 'Everything there is',
+  threads: 'All threads, by series',
+  withThread: '{title}: {thread}',
+} as const;
+
+export const KIND_NAMES: Record<EntryKind, string> = {
+  page: 'Page',
+  calculator: 'Calculator',
+  lesson: 'Lesson',
+  section: 'In a lesson',
+  thread: 'Thread',
+  table: 'Table',
+  symptom: 'Fault',
+  rule: 'Rule of thumb',
+  word: 'Glossary',
+};
