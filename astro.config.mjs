@@ -3,19 +3,25 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { afterBuild } from './site/build/after.ts';
+import { spoken, translatedPages } from './site/language.ts';
 import { maths } from './site/markdown/maths.ts';
 
 // Nothing about a build, or about who runs it, leaves the machine.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
 
+// Another language is a second, small build into a folder of the first.
+const LANGUAGE = process.env.HANDBOOK_LANGUAGE ?? 'en';
+const english = LANGUAGE === 'en';
+
 export default defineConfig({
-  srcDir: './site',
-  publicDir: './site/public',
-  outDir: './dist',
+  srcDir: english ? './site' : './site/translated',
+  publicDir: english ? './site/public' : './site/translated/public',
+  outDir: english ? './dist' : `./dist/${LANGUAGE}`,
+  base: english ? '/' : `/${LANGUAGE}`,
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx(), afterBuild()],
+  integrations: [preact(), mdx(), english ? afterBuild() : translatedPages()],
   markdown: {
     // Code colouring writes `style` attributes, which the policy below forbids.
     syntaxHighlight: false,
@@ -33,6 +39,7 @@ export default defineConfig({
     },
   },
   vite: {
+    plugins: [spoken(LANGUAGE)],
     build: {
       // The floor's browsers reach back this far.
       target: ['chrome109', 'firefox115'],

@@ -3,29 +3,31 @@
  * add one when it is.
  */
 
+import { LANGUAGE, LINES } from '../components/words/en/site';
+
 export interface NavigationLink {
   label: string;
   href: string;
 }
 
 export const MAIN: readonly NavigationLink[] = [
-  { label: 'Plan a hole', href: '/' },
-  { label: 'Threads', href: '/threads/' },
-  { label: 'Calculators', href: '/calculators/' },
-  { label: 'Drawing', href: '/drawing/' },
-  { label: 'Lessons', href: '/lessons/' },
-  { label: 'Broken taps', href: '/broken-taps/' },
-  { label: 'Jobs', href: '/jobs/' },
-  { label: 'Safety', href: '/safety/' },
-  { label: 'Sources', href: '/sources/' },
+  { label: LINES.plan, href: `${LANGUAGE.home}/` },
+  { label: LINES.threads, href: '/threads/' },
+  { label: LINES.calculators, href: '/calculators/' },
+  { label: LINES.drawing, href: '/drawing/' },
+  { label: LINES.lessons, href: '/lessons/' },
+  { label: LINES.brokenTaps, href: '/broken-taps/' },
+  { label: LINES.jobs, href: '/jobs/' },
+  { label: LINES.safety, href: '/safety/' },
+  { label: LINES.sources, href: '/sources/' },
 ];
 
 /** Pages that stand under another one's line. */
-const UNDER: Record<string, string> = { '/plan/': '/' };
+const UNDER: Record<string, string> = { [`${LANGUAGE.home}/plan/`]: `${LANGUAGE.home}/` };
 
 /** True for the line of the header that the page at `path` belongs to. */
 export function isCurrent(href: string, path: string): boolean {
   const under = Object.entries(UNDER).find(([start]) => path.startsWith(start))?.[1];
   if (under !== undefined) return href === under;
-  return href === '/' ? path === '/' : path.startsWith(href);
+  return href === `${LANGUAGE.home}/` ? path === href : path.startsWith(href);
 }

@@ -1,6 +1,6 @@
 /** Name and version of the site, said in one place. */
 
+import { LANGUAGE } from '../components/words/en/site';
 import { version } from '../package.json';
-import { SITE_NAME } from './name';
 
-export const SITE = { name: SITE_NAME, version } as const;
+export const SITE = { name: LANGUAGE.site, version } as const;

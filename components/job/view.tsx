@@ -7,6 +7,7 @@ import { LABELS, TEXT } from '../planner/messages';
 import { useForm, type PlannerState } from '../planner/useForm';
 import { Notice } from '../result/Notice';
 import { writeAddress } from '../state/address';
+import { LANGUAGE } from '../words/en/site';
 import type * as engineModule from './engine';
 import { CARD } from './messages';
 
@@ -109,7 +110,7 @@ function Sheet({ planner, version, back }: SheetProps) {
 export function JobCard({ version, example }: JobCardProps) {
   const planner = useForm(loadEngine);
   const { form, started } = planner;
-  const back = `/plan/${writeAddress(form.values, FIELDS)}`;
+  const back = `${LANGUAGE.home}/plan/${writeAddress(form.values, FIELDS)}`;
   useEffect(() => {
     const sheet = document.getElementById(example);
     if (sheet) sheet.hidden = started;
@@ -118,7 +119,7 @@ export function JobCard({ version, example }: JobCardProps) {
   if (!started) {
     return (
       <p class="card-form">
-        {CARD.noHole} <a href="/plan/">{CARD.planOne}</a>
+        {CARD.noHole} <a href={`${LANGUAGE.home}/plan/`}>{CARD.planOne}</a>
       </p>
     );
   }

@@ -33,6 +33,11 @@ export interface PlanResultProps {
   card: string;
 }
 
+/** Another page's address with this hole in it. */
+function beside(card: string, page: string): string {
+  return page + card.slice(card.indexOf('?'));
+}
+
 const WHY_BLIND = 'blind-holes';
 
 function Because({ plan, request, unit, lessons }: PlanResultProps) {
@@ -101,13 +106,13 @@ export function PlanResult(props: PlanResultProps) {
           <a class="button" href={card}>
             {TEXT.card}
           </a>
-          <a class="button plain needs-script" href={card.replace('/plan/card/', '/jobs/')}>
+          <a class="button plain needs-script" href={beside(card, '/jobs/')}>
             {JOBS.keepWithJobs}
           </a>
         </p>
       )}
       <p class="no-print needs-script">
-        <a href={card.replace('/plan/card/', '/broken-taps/')}>{TEXT.trouble}</a>
+        <a href={beside(card, '/broken-taps/')}>{TEXT.trouble}</a>
       </p>
       <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} />
     </>

@@ -4,6 +4,7 @@
  */
 
 import { initialValues, writeAddress } from '../state/address';
+import { LANGUAGE } from '../words/en/site';
 import { FIELDS, type Inputs } from './inputs';
 
 export const EXAMPLE: Inputs = {
@@ -28,5 +29,5 @@ export const EXAMPLE_CARD: Partial<Inputs> = {
 
 /** Where the job card of these inputs is. */
 export function cardAddress(values: Inputs): string {
-  return `/plan/card/${writeAddress(values, FIELDS)}`;
+  return `${LANGUAGE.home}/plan/card/${writeAddress(values, FIELDS)}`;
 }

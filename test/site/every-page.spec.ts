@@ -10,7 +10,7 @@ for (const path of onePageOfEachKind()) {
     expect(response?.status()).toBe(200);
     await islandsReady(page);
     await expect(page).toHaveTitle(/\S/);
-    await expect(page.locator('html')).toHaveAttribute('lang', /^en/);
+    await expect(page.locator('html')).toHaveAttribute('lang', /^(en|es)$/);
     await expect(page.locator('h1')).toHaveCount(1);
     await expect(page.locator('main')).toHaveCount(1);
     for (const width of WIDTHS) {

@@ -97,7 +97,13 @@ const QUICK: Step[] = [
 ];
 
 const REST: Step[] = [
-  { name: 'build', commands: [['astro', 'build', '--silent']] },
+  {
+    name: 'build',
+    commands: [
+      ['astro', 'build', '--silent'],
+      ['node', 'test/tools/translate.ts'],
+    ],
+  },
   { name: 'built pages', ...vitest('built', 'built'), needs: 'build' },
   {
     name: 'browser and access',

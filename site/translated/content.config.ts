@@ -1,0 +1,2 @@
+/** A translated page links to the same lessons as the English one. */
+export { collections } from '../content.config';
