@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
+import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import type { CalculatorWords, ValuesOf } from './calculator';
@@ -141,12 +142,7 @@ export function Frame<Name extends string, Answered>(props: FrameProps<Name, Ans
 
   const send = (event: Event) => {
     event.preventDefault();
-    const found = box.current;
-    // On a narrow screen the answer is below the form: bring it into view.
-    if (state.submit() && found && found.getBoundingClientRect().top > window.innerHeight * 0.6) {
-      found.focus({ preventScroll: true });
-      found.scrollIntoView();
-    }
+    if (state.submit()) comeTo(box.current);
   };
 
   return (

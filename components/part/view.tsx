@@ -4,6 +4,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
 import { addressText } from '../calculators/messages';
+import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import { EXAMPLE } from './examples';
@@ -104,11 +105,7 @@ export function Part({ version, example }: PartProps) {
 
   const send = (event: Event) => {
     event.preventDefault();
-    const answer = box.current;
-    if (part.submit() && answer && answer.getBoundingClientRect().top > window.innerHeight * 0.6) {
-      answer.focus({ preventScroll: true });
-      answer.scrollIntoView();
-    }
+    if (part.submit()) comeTo(box.current);
   };
   const drawing = !stale && started ? attempt?.drawing : null;
   return (

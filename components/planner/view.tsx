@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
+import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import { cardAddress, EXAMPLE } from './examples';
@@ -151,12 +152,7 @@ export function Planner({ lessons, doors, example }: PlannerProps) {
 
   const send = (event: Event) => {
     event.preventDefault();
-    const box = answer.current;
-    // On a narrow screen the answer is below the form: bring it into view.
-    if (planner.submit() && box && box.getBoundingClientRect().top > window.innerHeight * 0.6) {
-      box.focus({ preventScroll: true });
-      box.scrollIntoView();
-    }
+    if (planner.submit()) comeTo(answer.current);
   };
 
   return (

@@ -205,45 +205,47 @@ test.describe('live, but complaining late', () => {
     await expect(field.material(page)).toBeFocused();
   });
 
-  for (const [typed, words] of [
-    ['8x1.25', 'Put M in front'],
-    ['M8-6g', '6H'],
-    ['M8x6H', '6H is a tolerance class'],
-    ['M8x1.25x30', '30'],
-    ['1/4-20 UNF', '28'],
-    ['1/4', '1/4-20'],
-    ['M8x20', '20'],
-    ['7-40', '7'],
-    ['M8-9H', '4'],
-    ['R1/2', 'Rc'],
-    ['Tr20x4', 'not covered'],
-  ] as const) {
-    test(`refuses ${typed} beside its field and keeps it`, async ({ page }) => {
-      await open(page, '/plan/');
+  test('refuses what is no thread it plans, beside the field, and keeps what was typed', async ({
+    page,
+  }) => {
+    await open(page, '/plan/');
+    for (const [typed, words] of [
+      ['8x1.25', 'Put M in front'],
+      ['M8-6g', '6H'],
+      ['M8x6H', '6H is a tolerance class'],
+      ['M8x1.25x30', '30'],
+      ['1/4-20 UNF', '28'],
+      ['1/4', '1/4-20'],
+      ['M8x20', '20'],
+      ['7-40', '7'],
+      ['M8-9H', '4'],
+      ['R1/2', 'Rc'],
+      ['Tr20x4', 'not covered'],
+    ] as const) {
       await field.thread(page).fill(typed);
       await field.thread(page).blur();
-      await expect(complaint(page, 'thread')).toContainText(words);
+      await expect(complaint(page, 'thread'), typed).toContainText(words);
       await expect(field.thread(page)).toHaveValue(typed);
       await expect(field.thread(page)).toHaveAttribute('aria-invalid', 'true');
       await expect(field.thread(page)).toHaveAccessibleDescription(new RegExp(words));
-    });
-  }
+    }
+  });
 
-  for (const [typed, words] of [
-    ['0', 'more than 0'],
-    ['-5', 'more than 0'],
-    ['16000', 'deeper than any tap reaches'],
-    ['deep', 'must be a length, like 16'],
-  ] as const) {
-    test(`refuses a full thread of ${typed} and keeps it`, async ({ page }) => {
-      await open(page, '/plan/?thread=M8&hole=blind&material=steel-low');
+  test('refuses a full thread that is none, and keeps what was typed', async ({ page }) => {
+    await open(page, '/plan/?thread=M8&hole=blind&material=steel-low');
+    for (const [typed, words] of [
+      ['0', 'more than 0'],
+      ['-5', 'more than 0'],
+      ['16000', 'deeper than any tap reaches'],
+      ['deep', 'must be a length, like 16'],
+    ] as const) {
       await field.depth(page).fill(typed);
       await field.depth(page).blur();
-      await expect(complaint(page, 'depth')).toContainText(words);
+      await expect(complaint(page, 'depth'), typed).toContainText(words);
       await expect(field.depth(page)).toHaveValue(typed);
       await expect(sentence(page)).toHaveText('No answer yet.');
-    });
-  }
+    }
+  });
 
   test('an empty depth is no fault: the usual one is taken and listed', async ({ page }) => {
     await open(page, '/plan/?thread=M8&hole=blind&material=steel-low');
@@ -290,19 +292,19 @@ test.describe('the job card', () => {
     '&drive=floating&torque=10&point=135&coat-min=5&coat-max=12&interrupted=yes&web=2.2' +
     '&job=4471&part=Pump+cover+PC-16&operation=30&machine=TM-1&holes=480';
 
-  for (const format of ['A4', 'Letter'] as const) {
-    for (const [what, query] of [
-      ['the example', EXAMPLE_ADDRESS],
-      ['a hole with much to watch', full],
-      ['a hole no tap can make', '?thread=M10&hole=blind&depth=15&limit=16.5&material=al-wrought'],
-    ] as const) {
-      test(`prints ${what} on one page of ${format}`, async ({ page }) => {
-        await open(page, `/plan/card/${query}`);
-        await expect(sheet(page).locator('svg').last()).toBeVisible();
+  for (const [what, query] of [
+    ['the example', EXAMPLE_ADDRESS],
+    ['a hole with much to watch', full],
+    ['a hole no tap can make', '?thread=M10&hole=blind&depth=15&limit=16.5&material=al-wrought'],
+  ] as const) {
+    test(`prints ${what} on one page of A4 and of Letter`, async ({ page }) => {
+      await open(page, `/plan/card/${query}`);
+      await expect(sheet(page).locator('svg').last()).toBeVisible();
+      for (const format of ['A4', 'Letter'] as const) {
         const pdf = (await page.pdf({ format })).toString('latin1');
-        expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
-      });
-    }
+        expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g), format).toHaveLength(1);
+      }
+    });
   }
 
   test('carries what was typed on top of it, in the address too', async ({ page }) => {

@@ -21,7 +21,7 @@ test.describe('threads', () => {
     '/threads/m8x1.25/',
     '/threads/1-2-13-unc/',
     '/threads/1-4-18-npt/',
-    ...sample(6),
+    ...sample(4),
   ]) {
     test(`${path} is useful without script, and prints on one sheet`, async ({
       browser,
