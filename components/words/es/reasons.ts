@@ -1,0 +1,66 @@
+/** Por qué un macho va primero, sirve o no sirve. */
+
+import type * as english from '../en/reasons';
+import type { Same } from './same';
+
+export const REASONS: Same<typeof english.REASONS> = {
+  'chips-go-ahead': 'Empuja la viruta hacia delante.',
+  'chips-come-back': 'Hace subir la viruta por el agujero y la saca por la boca.',
+  'chips-stay': 'Deja la viruta en sus ranuras.',
+  'no-chips': 'No hace viruta: aparta el metal, no lo corta.',
+  'suits-short-chips':
+    'Este metal da viruta corta, y la viruta corta puede quedarse en ranuras rectas.',
+  'chips-wrong-way': 'No es hacia donde este agujero las quiere.',
+  'chips-ahead-no-room':
+    'Apretaría la viruta contra el fondo: pide unos {needed:roughly} de agujero libre bajo el macho[, y hay {have:length}].',
+  'chips-ahead-fit':
+    'Empuja la viruta hacia delante, y hay sitio: pide unos {needed:roughly} de agujero libre bajo el macho[; hay {have:length}].',
+  'chips-must-not-fall': 'Echaría la viruta por debajo, donde no debe caer.',
+
+  reaches: 'Llega[, y deja {room:pitches} bajo la rosca completa].',
+  'does-not-reach':
+    'No llega: con su entrada más larga necesita {needed:length} hasta el fondo cilíndrico[; el plano permite {have:length}].',
+  'below-clearance':
+    'No puede pasar: pide {needed:length} libres bajo la pieza[; hay {have:length}].',
+  'chamfer-usual-blind':
+    'Una entrada de {min:number}–{max:number} hilos es la usual en un agujero ciego: larga para durar, corta para caber.',
+  'chamfer-usual-through':
+    'Una entrada de {min:number}–{max:number} hilos es la usual en un agujero pasante: arranca bien y dura.',
+  'chamfer-shorter-than-wanted':
+    'Solo {min:number}–{max:number} hilos de entrada reparten el corte: cada diente carga más y se gasta antes de lo necesario aquí.',
+  'chamfer-longer-than-wanted':
+    'Su entrada de {min:number}–{max:number} hilos es más larga que la usual aquí: más que taladrar y que roscar.',
+  'thin-work-never-fully-engaged':
+    'La pieza tiene solo {pitches:pitches} de espesor, menos que el largo de la entrada: los dientes nunca cortan todos a la vez y el par no llega a su valor pleno.',
+
+  'not-formable': 'Este metal no se deja conformar: se agrieta o se desmenuza.',
+  'form-marginal':
+    'Este metal está cerca del límite de lo que puede conformar un macho; pruebe antes en chatarra.',
+  'form-hole':
+    'Quiere su propio agujero, {diameter:length}[, para {percent:threadPercent} en la escala de conformado], bien ajustado.',
+  'form-first-no-chips': 'Aquí no puede caer viruta, y un macho de conformar no la hace.',
+
+  'low-helix':
+    'Elija poca hélice, unos 10–15°: en este metal una fuerte es demasiado débil en el filo.',
+  'weaker-core': 'Su núcleo es más débil que el de los otros machos de corte.',
+  'tap-will-break': 'Gastado, llegaría al {worn:percent} del par que lo rompe.',
+  'spindle-over': 'Gastado pide {worn:torque}[, y el husillo da {spindle:torque}].',
+  'too-hard': 'El metal es demasiado duro para un macho de acero rápido.',
+  'hand-mismatch': 'Corta hacia la otra mano.',
+  'not-stocked-usually': 'Pocos talleres lo tienen en el cajón.',
+  'mill-limits':
+    'Una fresa de roscar llega casi al fondo[: {fullThread:length} de rosca completa]. Pide poco par, tarda más, y se planea con la tabla de su fabricante.',
+  'mill-needs-cnc': 'Necesita una máquina que se mueva en hélice bajo control.',
+  rubs: 'Cada diente toma solo {chip:limit}: tan poco que roza y endurece la pared en vez de cortar.',
+
+  'no-drill-inside': 'Ninguna broca en existencia deja el agujero que quiere.',
+  'fits-if-deeper': 'Sirve si el agujero puede ser {by:length} más hondo.',
+  'fits-if-shorter-thread': 'Sirve si bastan {to:length} de rosca completa.',
+  'fits-if-room-below': 'Sirve con {by:length} más de sitio bajo la pieza.',
+  'fits-if-spindle': 'Sirve en un husillo que dé {torque:torque}.',
+  'fits-if-chips-may-fall': 'Sirve si la viruta puede caer por debajo.',
+};
+
+export const ROUGH_REASONS: typeof english.ROUGH_REASONS = {
+  'fits-if-deeper': 'Sirve si el agujero puede ser unos {by:roughly} más hondo.',
+};
