@@ -47,9 +47,12 @@ export interface Picture {
 
 export type Point = readonly [x: number, y: number];
 
-/** A coordinate with at most two decimals, so that a figure reads the same on every machine. */
+/**
+ * A coordinate to a tenth: finer than a screen or a printer shows, short enough for a page's budget,
+ * and the same on every machine.
+ */
 export function coordinate(value: number): number {
-  return Math.round(value * 100) / 100 + 0;
+  return Math.round(value * 10) / 10 + 0;
 }
 
 /** Path data through points. */

@@ -17,6 +17,7 @@ export const MODULES: Record<string, string> = {
   material: 'Materials',
   plan: 'The plan of a hole',
   practice: 'Exercises',
+  review: 'When to ask again',
   tap: 'Taps',
   thread: 'Reading a thread',
 };
