@@ -48,10 +48,18 @@ import DrillSteps from './tap-drill-and-percent/DrillSteps.astro';
 import HoleChart from './tap-drill-and-percent/HoleChart.astro';
 import WaysTable from './tap-drill-and-percent/WaysTable.astro';
 import WindowTable from './tap-drill-and-percent/WindowTable.astro';
+import PassChain from './through-holes/PassChain.astro';
+import PastFigure from './through-holes/PastFigure.astro';
+import PastTable from './through-holes/PastTable.astro';
+import LayerFigure from './class-and-tap-limits/LayerFigure.astro';
+import LimitChart from './class-and-tap-limits/LimitChart.astro';
+import MatchTable from './class-and-tap-limits/MatchTable.astro';
+import TapBar from './class-and-tap-limits/TapBar.astro';
+import ZoneTable from './class-and-tap-limits/ZoneTable.astro';
 
 const shared = {
-  AskFinder,
   ArmPicker,
+  AskFinder,
   BaseTable,
   Cautions,
   ChainTable,
@@ -68,7 +76,13 @@ const shared = {
   FaceTable,
   FactorTable,
   HoleChart,
+  LayerFigure,
+  LimitChart,
   LoadChart,
+  MatchTable,
+  PassChain,
+  PastFigure,
+  PastTable,
   Pitfall,
   PowerTable,
   Predict,
@@ -84,6 +98,7 @@ const shared = {
   StrengthTable,
   StrokeFigure,
   Symptoms,
+  TapBar,
   ThinTable,
   ThreadDepthChart,
   ToCalculator,
@@ -96,6 +111,7 @@ const shared = {
   WindowTable,
   Worked,
   WorkOut,
+  ZoneTable,
 };
 
 /** For whoever learns alone: without the instructor's notes. */
