@@ -56,6 +56,9 @@ import LimitChart from './class-and-tap-limits/LimitChart.astro';
 import MatchTable from './class-and-tap-limits/MatchTable.astro';
 import TapBar from './class-and-tap-limits/TapBar.astro';
 import ZoneTable from './class-and-tap-limits/ZoneTable.astro';
+import PickMaterial from './chips-and-materials/PickMaterial.astro';
+import RoomBars from './chips-and-materials/RoomBars.astro';
+import TraitTable from './chips-and-materials/TraitTable.astro';
 
 const shared = {
   ArmPicker,
@@ -83,6 +86,7 @@ const shared = {
   PassChain,
   PastFigure,
   PastTable,
+  PickMaterial,
   Pitfall,
   PowerTable,
   Predict,
@@ -90,6 +94,7 @@ const shared = {
   PutInOrder,
   ReachChart,
   Recall,
+  RoomBars,
   RuleTable,
   Section,
   Sets,
@@ -103,6 +108,7 @@ const shared = {
   ThreadDepthChart,
   ToCalculator,
   ToPlanner,
+  TraitTable,
   Turns,
   TurnTheFace,
   WaysTable,

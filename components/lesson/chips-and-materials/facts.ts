@@ -1,12 +1,11 @@
 /** Numbers in the text of the lesson on chips and materials, from the core's own studies. */
 
 import { PACKED_BULKING } from '../../../core/chips/room';
-import { oversizeShare } from '../../../core/drill/oversize';
 import { findMaterial } from '../../../core/material/table';
 import type { MaterialId } from '../../../core/material/material';
 import type { HoleRequest } from '../../../core/plan/types';
 import { chamferStudy } from '../../../core/plan/chamfer-study';
-import { decimals, limitLength, percent } from '../../words';
+import { bothLengths, decimals, limitLength } from '../../words';
 import { tapName } from '../../words/names';
 import { planned } from '../planned';
 import { CHIP_JOBS } from './jobs';
@@ -55,9 +54,9 @@ export const chipFacts = {
   taperThreads: '8',
   plugChip: chipAt(4),
   taperChip: chipAt(8),
-  plasticStays: percent(oversizeShare(of('plastic'))),
-  titaniumStays: percent(oversizeShare(of('titanium'))),
   slowest: decimals(of('stainless-austenitic').speed?.min ?? 0, 0),
+  voluteThread: bothLengths(CHIP_JOBS.volute.fullThread ?? 0),
+  capThread: bothLengths(CHIP_JOBS.cap.fullThread ?? 0, 'in'),
   metal: METAL,
   packed: METAL * PACKED_BULKING.long,
   packedShort: METAL * PACKED_BULKING.short,

@@ -45,12 +45,3 @@ export const TRAITS = {
   none: 'not with high-speed steel',
   traits: 'Watch for',
 } as const;
-
-export const RUB = {
-  caption: 'Chip on each tooth, {thread} in austenitic stainless',
-  chamfer: 'Chamfer, threads',
-  chip: 'Chip on each tooth',
-  verdict: 'Does it cut?',
-  cuts: 'cuts',
-  rubs: 'rubs, and the wall hardens',
-} as const;
