@@ -59,11 +59,20 @@ import ZoneTable from './class-and-tap-limits/ZoneTable.astro';
 import PickMaterial from './chips-and-materials/PickMaterial.astro';
 import RoomBars from './chips-and-materials/RoomBars.astro';
 import TraitTable from './chips-and-materials/TraitTable.astro';
+import MetalBars from './how-deep-is-enough/MetalBars.astro';
+import DeepPicker from './how-deep-is-enough/DeepPicker.astro';
+import ThreeNumbers from './how-deep-is-enough/ThreeNumbers.astro';
+import HolePicker from './form-taps/HolePicker.astro';
+import BesideTable from './form-taps/BesideTable.astro';
+import FormableTable from './form-taps/FormableTable.astro';
+import SpecialPicker from './special-threads/SpecialPicker.astro';
+import InsertHoles from './special-threads/InsertHoles.astro';
 
 const shared = {
   ArmPicker,
   AskFinder,
   BaseTable,
+  BesideTable,
   Cautions,
   ChainTable,
   ChamferRow,
@@ -71,6 +80,7 @@ const shared = {
   ChipMaterials,
   ChooseOne,
   ClassTable,
+  DeepPicker,
   DesignerNote,
   DoubtFigure,
   DrawerBar,
@@ -78,11 +88,15 @@ const shared = {
   DrillSteps,
   FaceTable,
   FactorTable,
+  FormableTable,
   HoleChart,
+  HolePicker,
+  InsertHoles,
   LayerFigure,
   LimitChart,
   LoadChart,
   MatchTable,
+  MetalBars,
   PassChain,
   PastFigure,
   PastTable,
@@ -99,6 +113,7 @@ const shared = {
   Section,
   Sets,
   Shares,
+  SpecialPicker,
   SpeedTable,
   StrengthTable,
   StrokeFigure,
@@ -106,6 +121,7 @@ const shared = {
   TapBar,
   ThinTable,
   ThreadDepthChart,
+  ThreeNumbers,
   ToCalculator,
   ToPlanner,
   TraitTable,

@@ -64,6 +64,11 @@ export function limitLength(mm: number, unit: Unit): string {
   return `${limitNumber(mm, unit)} ${unit}`;
 }
 
+/** A limit in both units, for print and prose that cannot be switched: `5.558 mm (0.2188 in)`. */
+export function bothLimits(mm: number, first: Unit = 'mm'): string {
+  return `${limitLength(mm, first)} (${limitLength(mm, first === 'mm' ? 'in' : 'mm')})`;
+}
+
 /** Two limits or two lengths as a range: `6.647–6.912 mm`. */
 export function limitRange(min: number, max: number, unit: Unit): string {
   return `${limitNumber(min, unit)}–${limitNumber(max, unit)} ${unit}`;
