@@ -4,6 +4,7 @@ import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { HoleSection } from '../drawing/HoleSection';
 import { worded } from '../planner/PlanNotices';
 import { LABELS } from '../planner/messages';
+import { ShopLine } from '../planner/ShopLine';
 import { CARD_NAMES, type Inputs } from '../planner/inputs';
 import { AnswerLine } from '../result/AnswerLine';
 import { Sign } from '../result/Sign';
@@ -12,7 +13,7 @@ import {
   assumptionText,
   becauseSentence,
   bestTap,
-  materialName,
+  materialSaid,
   NOT_A_RATING,
   remedyText,
   type Unit,
@@ -42,7 +43,7 @@ function Heading({ values, plan, request, example }: CardProps) {
         <p>
           {CARD.title}
           <br />
-          {materialName(request.material)}
+          {materialSaid(request)}
         </p>
       </header>
       <dl class="card-blanks">
@@ -174,6 +175,7 @@ export function Card(props: CardProps) {
     <article class={`card${props.example ? ' card-is-example' : ''}`}>
       <Heading {...props} />
       {tap ? <Run {...props} tap={tap} /> : <NotToRun {...props} />}
+      <ShopLine {...props} printed />
       <Watch {...props} />
       {tap ? <Record /> : <Live address={props.address} />}
       <Foot {...props} />

@@ -100,6 +100,17 @@ function MeasuredFields({ form }: { form: FormState }) {
   );
 }
 
+function OwnFields({ form }: { form: FormState }) {
+  return (
+    <>
+      <TextField {...bind(form, 'own')} hint={TEXT.ownHint} optional />
+      <TextField {...bind(form, 'kc')} unit="N/mm²" hint={TEXT.kcHint} digits />
+      <TextField {...bind(form, 'mc')} hint={TEXT.mcHint} digits />
+      <TextField {...bind(form, 'hardness')} hint={TEXT.hardnessHint} />
+    </>
+  );
+}
+
 export function MoreFields({ form }: { form: FormState }) {
   const used = MORE_NAMES.some((name) => form.values[name] !== '') || form.values.rpm !== '';
   const through = form.values.hole === 'through';
@@ -115,6 +126,7 @@ export function MoreFields({ form }: { form: FormState }) {
       <YesField form={form} name="interrupted" label={TEXT.crossed} />
       <CoatingFields form={form} />
       <MeasuredFields form={form} />
+      <OwnFields form={form} />
     </Fold>
   );
 }

@@ -12,16 +12,18 @@ import {
   answerSentence,
   becauseSentence,
   bestTap,
-  materialName,
+  materialSaid,
   noteText,
   type Unit,
 } from '../words';
+import { fill } from '../words/template';
 import { TEXT } from './messages';
 import { DesignerNote } from './DesignerNote';
 import { PlanDetails } from './PlanDetails';
 import { WatchLine } from './PlanNotices';
 import { PlanNumbers } from './PlanNumbers';
 import { PlanRemedies } from './PlanRemedies';
+import { ShopLine } from './ShopLine';
 
 export interface PlanResultProps {
   plan: HolePlan;
@@ -83,11 +85,14 @@ export function PlanResult(props: PlanResultProps) {
   return (
     <>
       <p class="print-only">
-        {plan.thread.designation}, {materialName(request.material)}
+        {plan.thread.designation}, {materialSaid(request)}
       </p>
       <AnswerLine parts={answerSentence(plan, request, unit)} stop={!best} />
       <Because {...props} />
       <Notes notes={notes} unit={unit} />
+      {request.ownMaterial && (
+        <p class="because">{fill(TEXT.ownUsed, { name: request.ownMaterial.name }, unit)}</p>
+      )}
       <OwnedLine plan={plan} unit={unit} />
       <WatchLine plan={plan} unit={unit} />
       <div class="work">
@@ -101,6 +106,7 @@ export function PlanResult(props: PlanResultProps) {
           </div>
         )}
       </div>
+      <ShopLine plan={plan} request={request} unit={unit} />
       {best && (
         <p class="actions">
           <a class="button" href={card}>

@@ -34,6 +34,10 @@ export const INPUT_NAMES = [
   'measured-style',
   'measured-chamfer',
   'measured-worn',
+  'own',
+  'kc',
+  'mc',
+  'hardness',
   'units',
   'job',
   'part',
@@ -89,6 +93,10 @@ export const MORE_NAMES: readonly InputName[] = [
   'measured-style',
   'measured-chamfer',
   'measured-worn',
+  'own',
+  'kc',
+  'mc',
+  'hardness',
 ];
 
 const COATING: readonly InputName[] = ['coat-min', 'coat-max'];

@@ -29,6 +29,10 @@ export const LABELS: Record<InputName, string> = {
   'measured-style': 'With which tap',
   'measured-chamfer': 'Its chamfer',
   'measured-worn': 'That tap was worn',
+  own: 'What you call the material',
+  kc: 'Its specific force kc1.1',
+  mc: 'Its exponent mc',
+  hardness: 'Its hardness',
   units: 'Lengths in',
   job: 'Job',
   part: 'Part',
@@ -38,10 +42,15 @@ export const LABELS: Record<InputName, string> = {
 };
 
 export const TEXT = {
+  ownHint: 'Your own numbers for the material above, which lends the rest: its chips, its speeds.',
+  kcHint: 'At 1 mm of chip. Empty: the handbook’s.',
+  mcHint: 'Empty: the handbook’s.',
+  hardnessHint: 'Only written down beside the name; the force is what counts.',
   form: 'The hole to plan',
   submit: 'Plan it',
   clear: 'Start again',
-  more: 'Drill point, drills in the drawer, coating, measured torque …',
+  more: 'Drill point, drills in the drawer, coating, measured torque, own material …',
+  ownUsed: 'Reckoned with your own numbers for {name}.',
   address: 'From the address',
   designer: 'A note for the designer',
   copy: 'Copy it',

@@ -12,6 +12,7 @@ const MISSING: Partial<Record<InputName, string>> = {
   material: 'Choose the material.',
   'measured-style': 'Choose the tap that was measured.',
   'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
+  own: 'Enter what you call the material, so that its card says which numbers were used.',
 };
 
 function lengthPattern(field: InputName, unit: Unit): string {
@@ -33,6 +34,12 @@ export function fieldProblemText(field: InputName, problem: Problem, unit: Unit)
       return `“${label}” must be a number of turns a minute, like 3000.`;
     case 'not-an-angle':
       return `“${label}” must be a number of degrees, like 118 or 140.`;
+    case 'not-a-force':
+      return `“${label}” must be a number of N/mm², like 1800.`;
+    case 'not-an-exponent':
+      return `“${label}” must be a number, like 0.25.`;
+    case 'not-a-hardness':
+      return `“${label}” must be a hardness, like 30 HRC, 180 HB or 190 HV.`;
     case 'no-drills':
       return 'Choose at least one kind of drill.';
     default:

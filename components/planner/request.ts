@@ -8,6 +8,8 @@ import type { Outcome, Problem } from '../../core/outcome';
 import type { HoleKind, HoleRequest, SpindleDrive } from '../../core/plan/types';
 import type { TapStyle } from '../../core/tap/tap';
 import type { Thread } from '../../core/thread/thread';
+import { findMaterial } from '../../core/material/table';
+import { readHardness } from '../fields/readHardness';
 import { readLength } from '../fields/readLength';
 import { readPlain } from '../fields/readNumber';
 import { readTorque } from '../fields/readTorque';
@@ -57,6 +59,10 @@ class Reader {
 
   torque(name: InputName): number | undefined {
     return this.typed(name, 'not-a-torque', readTorque);
+  }
+
+  hardness(name: InputName) {
+    return this.typed(name, 'not-a-hardness', readHardness);
   }
 
   plain(name: InputName, code: string, units: readonly string[]): number | undefined {
@@ -141,6 +147,22 @@ function readMore(reader: Reader): Partial<HoleRequest> {
   };
 }
 
+/** The shop's own numbers for the chosen material; nothing where none was entered. */
+function readOwn(reader: Reader, material: MaterialId | undefined): Partial<HoleRequest> {
+  const kc11 = reader.plain('kc', 'not-a-force', ['n/mm²', 'n/mm2', 'mpa']);
+  const mc = reader.plain('mc', 'not-an-exponent', []);
+  const hardness = reader.hardness('hardness');
+  const name = reader.values.own.trim();
+  const any = name !== '' || [kc11, mc, hardness].some((each) => each !== undefined);
+  const lender = material && findMaterial(material);
+  if (!any || !lender) return {};
+  if (name === '') {
+    reader.complain('own', 'missing', true);
+    return {};
+  }
+  return { ownMaterial: { name, group: lender.group, kc11, mc, hardness } };
+}
+
 /** Reads the form: a request when every field that matters can be read, otherwise why not. */
 export function readInputs(values: Inputs, unit: Unit): Reading {
   const reader = new Reader(values, unit);
@@ -156,7 +178,11 @@ export function readInputs(values: Inputs, unit: Unit): Reading {
   // Kept apart, so that turning a blind hole into a through one does not carry its depth along.
   const fullThread = reader.length(values.hole === 'through' ? 'partial' : 'depth');
   const material = reader.choice<MaterialId>('material');
-  const rest = { ...readSpindle(reader), ...readMore(reader) };
+  const rest = {
+    ...readSpindle(reader),
+    ...readMore(reader),
+    ...readOwn(reader, material),
+  };
   const draft: HoleRequest = {
     thread: typed,
     ...(fullThread === undefined ? {} : { fullThread }),

@@ -32,6 +32,12 @@ const FIELD_OF: Record<string, InputName> = {
   externalCentre: 'centre',
   coating: 'coat-max',
   measured: 'measured',
+  name: 'own',
+  group: 'material',
+  like: 'material',
+  kc11: 'kc',
+  mc: 'mc',
+  hardness: 'hardness',
 };
 
 function fieldOf(problem: Problem, values: Inputs): InputName {

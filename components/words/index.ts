@@ -21,6 +21,7 @@ export {
   handName,
   materialGroups,
   materialName,
+  materialSaid,
   materialShort,
   styleBefore,
   styleName,

@@ -2,7 +2,7 @@
 
 import type { Chamfer } from '../../core/chamfer/chamfer';
 import type { MaterialId } from '../../core/material/material';
-import type { SpindleDrive, TapChoice } from '../../core/plan/types';
+import type { HoleRequest, SpindleDrive, TapChoice } from '../../core/plan/types';
 import type { TapStyle } from '../../core/tap/tap';
 import type { Hand, ThreadSystem } from '../../core/thread/thread';
 import { FLUIDS } from './en/fluids';
@@ -15,6 +15,13 @@ export const materialGroups = words.MATERIAL_GROUPS;
 /** Full name, for a list: `Austenitic stainless (304, 316)`. */
 export function materialName(id: MaterialId): string {
   return words.MATERIALS[id];
+}
+
+/** The material of a request by the shop's own name where it has one: `Blue rack: austenitic stainless`. */
+export function materialSaid({ material, ownMaterial }: HoleRequest): string {
+  return ownMaterial
+    ? `${ownMaterial.name}: ${words.MATERIALS_SHORT[material]}`
+    : words.MATERIALS[material];
 }
 
 /** Short name, for the middle of a sentence: `austenitic stainless`. */

@@ -1,3 +1,4 @@
+import { OWN_PROBLEM_CODES } from '../../core/material/own';
 import { describe, expect, test } from 'vitest';
 import {
   CALLOUT_NOTE_CODES,
@@ -41,6 +42,7 @@ describe('every code of the core has words, and no words are left over', () => {
         ...THREAD_PROBLEM_CODES,
         ...LIMITS_PROBLEM_CODES,
         ...REQUEST_PROBLEM_CODES,
+        ...OWN_PROBLEM_CODES,
         ...CALLOUT_PROBLEM_CODES,
       ],
     ],

@@ -18,7 +18,7 @@ interface Props {
   unit: Unit;
 }
 
-function useReadings() {
+export function useReadings() {
   const [kept, setKept] = useState<KeptReading[]>([]);
   const refresh = () => {
     const store = deviceStore();
@@ -85,7 +85,11 @@ function Keep({ answer, onKept }: { answer: TorqueAnswer; onKept: () => void }) 
   );
 }
 
-function Readings(props: { kept: readonly KeptReading[]; unit: Unit; onRemoved: () => void }) {
+export function Readings(props: {
+  kept: readonly KeptReading[];
+  unit: Unit;
+  onRemoved: () => void;
+}) {
   const { kept, unit, onRemoved } = props;
   const remove = (one: KeptReading) => {
     const store = deviceStore();
@@ -109,7 +113,9 @@ function Readings(props: { kept: readonly KeptReading[]; unit: Unit; onRemoved: 
 
 export function Shop({ answer, unit }: Props) {
   const { kept, refresh } = useReadings();
-  const learned = learnedByMachine(answer, kept, unit);
+  const { thread, request, load, chamfer, fluid } = answer;
+  const tap = { thread: thread.designation, request, style: load.style, chamfer, fluid };
+  const learned = learnedByMachine(tap, kept, unit);
   return (
     <section class="shop no-print">
       <h2>{SHOP.heading}</h2>

@@ -8,7 +8,20 @@ import { decimals, percent, torque, torqueBand, type Unit } from '../../words/fo
 import { styleName } from '../../words/names';
 import { fill } from '../../words/template';
 import { SHOP } from './shopWords';
-import type { TorqueAnswer } from './state';
+import type { ChamferClass } from '../../../core/chamfer/chamfer';
+import type { Fluid } from '../../../core/load/fluid';
+import type { HoleRequest } from '../../../core/plan/types';
+import type { TapStyle } from '../../../core/tap/tap';
+
+/** The tap in the hole that the readings are set against. */
+export interface LearnedFor {
+  /** Designation of the thread. */
+  thread: string;
+  request: HoleRequest;
+  style: TapStyle;
+  chamfer: ChamferClass;
+  fluid: Fluid;
+}
 
 export interface LearnedAnswer {
   machine: string;
@@ -39,7 +52,7 @@ export function readingText(
 }
 
 function rowsOf(
-  { request, chamfer, load: { style }, fluid }: TorqueAnswer,
+  { request, chamfer, style, fluid }: LearnedFor,
   learned: { factor: number; band: number },
   unit: Unit,
 ): NumberRow[] {
@@ -65,11 +78,12 @@ const sameName = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
 
 /** One answer for each machine with readings of this thread and material. */
 export function learnedByMachine(
-  answer: TorqueAnswer,
+  tap: LearnedFor,
   kept: readonly KeptReading[],
   unit: Unit,
 ): LearnedAnswer[] {
-  const { thread, material, own } = answer;
+  const { thread } = tap;
+  const { material, ownMaterial: own } = tap.request;
   const readings = kept.map(({ reading }) => reading);
   // One machine, however its name was written that day.
   const machines = readings
@@ -77,7 +91,7 @@ export function learnedByMachine(
     .filter((name, index, all) => all.findIndex((each) => sameName(each, name)) === index);
   return machines.flatMap((machine) => {
     const key = {
-      thread: thread.designation,
+      thread,
       material,
       machine,
       ...(own ? { ownName: own.name } : {}),
@@ -92,7 +106,7 @@ export function learnedByMachine(
       {
         machine,
         title: `${fill(SHOP.learned, values, unit)}, ${from}`,
-        rows: rowsOf(answer, { factor, band }, unit),
+        rows: rowsOf(tap, { factor, band }, unit),
         used: kept.filter(({ reading }) => used.includes(reading)),
         disagree,
       },

@@ -5,11 +5,13 @@
 
 import type { CalloutProblemCode } from '../../../core/drawing/types';
 import type { LimitsProblemCode } from '../../../core/limits/codes';
+import type { OwnProblemCode } from '../../../core/material/own';
 import type { RequestProblemCode } from '../../../core/plan/codes';
 import type { ThreadProblemCode } from '../../../core/thread/codes';
 import type { ThreadFamily } from '../../../core/thread/not-covered';
 
-type ProblemCode = ThreadProblemCode | LimitsProblemCode | RequestProblemCode | CalloutProblemCode;
+type ProblemCode =
+  ThreadProblemCode | LimitsProblemCode | RequestProblemCode | OwnProblemCode | CalloutProblemCode;
 
 /** Between the last two of several spellings that could be meant. */
 export const OR = ' or ';
@@ -82,6 +84,16 @@ export const PROBLEMS: Record<ProblemCode, string> = {
   'thickness-not-positive': 'Thickness must be more than 0, like 12.',
   'limit-not-positive':
     'Enter how deep the hole may go, more than 0, like 22. Leave it empty if nothing is in the way.',
+  'own-name-missing': 'Enter what you call the material.',
+  'own-name-too-long': 'Keep the name to 40 letters.',
+  'own-group-unknown': 'Choose the material that yours is most like.',
+  'own-hardness-out-of-range':
+    'Hardness must be one that metals have, like 30 HRC, 180 HB or 190 HV.',
+  'own-kc-out-of-range': 'Specific force kc1.1 must be between 50 and 8000 N/mm², like 1800.',
+  'own-mc-out-of-range': 'The exponent mc must be between 0 and 0.5, like 0.25.',
+  'own-mc-alone':
+    'The exponent mc says nothing without kc1.1. Enter that too, or leave both empty.',
+  'own-like-other-group': 'Choose a material of the same group as yours.',
   'number-not-finite': 'Enter a number, like 16 or 12.5.',
   'depth-absurd':
     'That is deeper than any tap reaches. Enter a depth in mm, or check whether you meant inches.',

@@ -69,6 +69,15 @@ export const PROBLEMS: Same<typeof english.PROBLEMS> = {
   'thickness-not-positive': 'El espesor debe ser más de 0, como 12.',
   'limit-not-positive':
     'Escriba hasta dónde puede llegar el agujero, más de 0, como 22. Déjelo vacío si nada estorba.',
+  'own-name-missing': 'Escriba cómo llama al material.',
+  'own-name-too-long': 'Deje el nombre en 40 letras.',
+  'own-group-unknown': 'Elija el material al que más se parece el suyo.',
+  'own-hardness-out-of-range': 'La dureza debe ser de un metal, como 30 HRC, 180 HB o 190 HV.',
+  'own-kc-out-of-range': 'La fuerza específica kc1.1 debe estar entre 50 y 8000 N/mm², como 1800.',
+  'own-mc-out-of-range': 'El exponente mc debe estar entre 0 y 0.5, como 0.25.',
+  'own-mc-alone':
+    'El exponente mc no dice nada sin kc1.1. Escríbalo también, o deje los dos vacíos.',
+  'own-like-other-group': 'Elija un material del mismo grupo que el suyo.',
   'number-not-finite': 'Escriba un número, como 16 o 12.5.',
   'depth-absurd':
     'Es más hondo de lo que llega ningún macho. Escriba la profundidad en mm, o mire si quería pulgadas.',
