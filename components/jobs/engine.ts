@@ -2,4 +2,4 @@
 
 export { AddHole } from './AddHole';
 export { JobView } from './JobView';
-export { jobRows } from './table';
+export { jobsCsv } from './table';

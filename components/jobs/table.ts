@@ -1,5 +1,6 @@
 /** Every kept hole as a row for a spreadsheet: what was asked and what is answered now. */
 
+import { writeTable } from './csv';
 import { bestTap, drillName, lengthNumber, rpm, tapName } from '../words';
 import { plannedHole } from './planned';
 import type { Job } from './shape';
@@ -51,4 +52,9 @@ export function jobRows(jobs: readonly Job[]): string[][] {
     }),
   );
   return [HEAD, ...rows];
+}
+
+/** Every kept hole as a table for a spreadsheet. */
+export function jobsCsv(jobs: readonly Job[]): string {
+  return writeTable(jobRows(jobs));
 }

@@ -10,7 +10,6 @@ import { TEXT } from './messages';
 import { readContents, writeContents } from './shape';
 import { Standing } from './Standing';
 import { freshId, newJob } from './store';
-import { writeTable } from './csv';
 import type * as engineModule from './engine';
 import { useJobs, type JobsState } from './useJobs';
 
@@ -59,11 +58,7 @@ function Files({ jobs, engine, onPrintAll }: FilesProps) {
             class="button plain"
             onClick={() =>
               engine &&
-              saveFile(
-                'tapped-hole-jobs.csv',
-                writeTable(engine.jobRows(kept)),
-                'text/csv;charset=utf-8',
-              )
+              saveFile('tapped-hole-jobs.csv', engine.jobsCsv(kept), 'text/csv;charset=utf-8')
             }
           >
             {TEXT.saveCsv}

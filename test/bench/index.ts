@@ -5,4 +5,5 @@ console.log(`${cpus()[0]?.model.trim()}, ${cpus().length} cores, load ${loadavg(
 await import('./plans.ts');
 await import('./doubt.ts');
 await import('./build.ts');
+await import('./drawing.ts');
 await import('./pages.ts');

