@@ -19,6 +19,12 @@ export function tapText({ holes }: DrawingPlan, shared: DrawingPlan['taps'][numb
   return `${thread.designation}: ${styleName(style).toLowerCase()}, ${chamferText(chamfer, thread.system)}${left}`;
 }
 
+/** Whether the shop's drawer holds it; nothing where no drawer was entered. */
+function Owned({ owned }: { owned?: boolean | undefined }) {
+  if (owned === undefined) return null;
+  return <small class="quiet">{owned ? TEXT.inDrawer : TEXT.notInDrawer}</small>;
+}
+
 export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
   if (drawing.taps.length === 0) return null;
   return (
@@ -35,7 +41,9 @@ export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
         <tbody>
           {drawing.taps.map((shared) => (
             <tr key={shared.holes.join()}>
-              <th scope="row">{tapText(drawing, shared)}</th>
+              <th scope="row">
+                {tapText(drawing, shared)} <Owned owned={shared.owned} />
+              </th>
               <td>{holesText(shared.holes)}</td>
             </tr>
           ))}
@@ -49,9 +57,11 @@ export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
           </tr>
         </thead>
         <tbody>
-          {drawing.drills.map(({ drill, holes }) => (
+          {drawing.drills.map(({ drill, holes, owned }) => (
             <tr key={drill.name}>
-              <th scope="row">{drillName(drill)}</th>
+              <th scope="row">
+                {drillName(drill)} <Owned owned={owned} />
+              </th>
               <td>{holesText(holes)}</td>
             </tr>
           ))}

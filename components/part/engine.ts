@@ -5,3 +5,4 @@ export { keepPart } from './keep';
 export { PartResult } from './PartResult';
 export { answerParts } from './sentences';
 export { attempt } from './state';
+export { shopDrawer } from './shopDrawer';

@@ -19,6 +19,8 @@ export const LABELS: Record<PartName, string> = {
 };
 
 export const TEXT = {
+  inDrawer: 'in the drawer',
+  notInDrawer: 'not in the drawer',
   form: 'The part',
   submit: 'Plan the part',
   clear: 'Start again',
@@ -49,7 +51,7 @@ export const TEXT = {
   plan: 'Plan it alone',
   tools: 'Fewest tools',
   toolsRule:
-    'As few as keep every hole at its best tap or one that also works, and in a drill that is surely inside its class. Among equals, those the holes like best.',
+    'As few as keep every hole at its best tap or one that also works, and in a drill that is surely inside its class. Among equals, those in your drawer, then those the holes like best.',
   taps: 'Taps',
   drills: 'Drills',
   forHoles: 'For',

@@ -72,7 +72,7 @@ function holesOf(values: PartInputs, unit: Unit, spindle: Spindle): NonNullable<
 }
 
 /** Reads the form and plans every hole of it. */
-export function attempt(values: PartInputs, unit: Unit): PartAttempt {
+export function attempt(values: PartInputs, unit: Unit, drawer?: unknown): PartAttempt {
   const reader = new Reader(values);
   const lines = linesOf(values.holes);
   if (lines.length === 0) reader.problems.push({ field: 'holes', code: 'missing' });
@@ -90,6 +90,7 @@ export function attempt(values: PartInputs, unit: Unit): PartAttempt {
     material: values.material as MaterialId,
     spindle,
     ...(thickness === undefined ? {} : { thickness }),
+    ...(drawer === undefined ? {} : { drawer }),
     holes: holesOf(values, unit, spindle),
   };
   return { drawing: planDrawing(lines, shop), shop, problems };

@@ -101,7 +101,11 @@ export function usePart(): PartState {
   );
   const { engine, failed } = useEngine(loadEngine, started || touched);
   const { rested, stale } = useRested(values);
-  const attempt = useMemo(() => engine?.attempt(rested, unit) ?? null, [engine, rested, unit]);
+  const drawer = useMemo(() => engine?.shopDrawer(), [engine]);
+  const attempt = useMemo(
+    () => engine?.attempt(rested, unit, drawer) ?? null,
+    [engine, rested, unit, drawer],
+  );
 
   useUnitChosen((next) => {
     if (!started) return;

@@ -6,6 +6,7 @@ import type { Outcome } from '../outcome';
 import type { HolePlan, HoleRequest } from '../plan/types';
 import { readThread } from '../thread/read';
 import { readCallout } from './callout';
+import { readDrawer } from './drawer';
 import { questionsFor } from './questions';
 import { shareDrills, shareTaps, type DrillWish } from './share';
 import type { Callout, DrawingPlan, HoleVerdict, PlannedHole, Question, Shop } from './types';
@@ -61,17 +62,23 @@ function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
 }
 
 /** The fewest tools for holes that were judged one by one. Source: derived. */
-export function sharePart(holes: PlannedHole[], questions: Question[]): DrawingPlan {
+export function sharePart(
+  holes: PlannedHole[],
+  questions: Question[],
+  drawer?: unknown,
+): DrawingPlan {
+  const owned = drawer === undefined ? undefined : readDrawer(drawer);
   const workable = holes.flatMap(({ plan, verdict }, index) =>
     plan?.ok && (verdict === 'ready' || verdict === 'caution') ? [{ index, plan: plan.value }] : [],
   );
-  const taps = shareTaps(workable);
+  const taps = shareTaps(workable, owned);
   const drills = shareDrills(
     workable.map(({ index, plan }): DrillWish => {
       const { callout } = holes[index]!;
       const drawn = callout.ok ? callout.value.hole?.diameter : undefined;
       return { index, plan, forms: formsThread(index, taps), drawn };
     }),
+    owned,
   );
   return { holes, taps, drills, questions };
 }
@@ -81,7 +88,8 @@ export function sharePart(holes: PlannedHole[], questions: Question[]): DrawingP
  *
  * A hole is *impossible* when no tap makes it as drawn, *caution* when a question to the designer or a
  * grave warning stands against it, *ready* otherwise, *unread* when its line could not be read.
- * Never throws and never loses a line. `shop.thickness` serves every through hole without its own.
+ * Never throws and never loses a line. `shop.thickness` serves every through hole without its own;
+ * `shop.drawer` is preferred among tools that serve equally.
  * Sources: as `planHole`.
  */
 export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
@@ -106,5 +114,5 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
       const hole: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
       return { ...hole, verdict: verdictOf(hole, asked.length) };
     });
-  return sharePart(holes, questions);
+  return sharePart(holes, questions, shop.drawer);
 }

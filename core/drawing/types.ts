@@ -24,7 +24,7 @@ export interface Shop {
   spindle?: HoleRequest['spindle'];
   /** Thickness of the part where holes go through, mm. */
   thickness?: number;
-  /** Taps and drills the shop has; kept for the tap drawer. */
+  /** Taps and drills the shop has, `{ taps: [{ thread, style, chamfer }], drills: [{ name }] }`: preferred among equals. */
   drawer?: unknown;
   /** What differs for single holes, by line number counted from 0 among the lines that hold anything. */
   holes?: Readonly<Record<number, Partial<Omit<Shop, 'holes'>>>>;
@@ -51,8 +51,8 @@ export interface Question {
 export interface DrawingPlan {
   holes: PlannedHole[];
   /** Fewest taps that keep every hole at its best or next verdict; `holes` are indexes. */
-  taps: { choice: TapChoice; holes: number[] }[];
-  drills: { drill: DrillChoice; holes: number[] }[];
+  taps: { choice: TapChoice; holes: number[]; owned?: boolean }[];
+  drills: { drill: DrillChoice; holes: number[]; owned?: boolean }[];
   questions: Question[];
 }
 
