@@ -10,7 +10,7 @@ import { NOTES } from './en/notes';
 import { FAMILIES, OR, PROBLEMS } from './en/problems';
 import { REASONS, ROUGH_REASONS } from './en/reasons';
 import { REMEDIES } from './en/remedies';
-import { WARNINGS, type WarningWords } from './en/warnings';
+import { NEAR_SPINDLE, WARNINGS, type WarningWords } from './en/warnings';
 import type { Unit } from './format';
 import { fill, readable } from './template';
 
@@ -64,6 +64,10 @@ export function assumptionText(assumption: Assumption, unit: Unit): string {
 export function warningText(warning: Warning, unit: Unit): WarningWords {
   const words = (WARNINGS as Record<string, WarningWords | undefined>)[warning.code];
   if (!words) return { title: readable(warning.code), text: '', level: 'amber' };
+  const { worn = 0, spindle = 0 } = warning.numbers;
+  if (warning.code === 'spindle-over' && worn <= spindle) {
+    return { ...NEAR_SPINDLE, text: fill(NEAR_SPINDLE.text, warning.numbers, unit) };
+  }
   return { ...words, text: fill(words.text, warning.numbers, unit) };
 }
 

@@ -4,6 +4,7 @@ import type { DrillChoice } from '../drill/drill';
 import { bestDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { oversizeShare } from '../drill/oversize';
 import { listedDrill, targetHole } from '../drill/usual';
+import { basicDiameters } from '../thread/profile';
 import { pipeNotes } from '../gauge/pipe';
 import type { Range, ThreadLimits } from '../limits/limits';
 import type { Material } from '../material/material';
@@ -19,16 +20,24 @@ export interface JobParts {
   borrowedMax?: number | undefined;
 }
 
-/** A thread's window on the hole, before coating, in mm. Source: derived. */
+/**
+ * A thread's window on the hole, before coating, in mm. Inch limits hold on the coated thread, so both move;
+ * metric ones on the bare thread, which must still clear the basic size (`basicMinor`, mm) once coated, so
+ * only the least moves. Sources: derived; the rules from memory of ASME B1.1 and ISO 965-1.
+ */
 export function holeWindow(
   limits: ThreadLimits,
   coating: HoleRequest['coating'],
   borrowedMax?: number,
+  basicMinor?: number,
 ): Range {
-  const factor = limits.unit === 'in' ? 25.4 : 1;
   const [thin, thick] = coating?.thickness ?? [0, 0];
   const max = limits.minor.max ?? borrowedMax ?? limits.minor.min;
-  return { min: limits.minor.min * factor + 2 * thick, max: max * factor + 2 * thin };
+  if (limits.unit === 'in') {
+    return { min: limits.minor.min * 25.4 + 2 * thick, max: max * 25.4 + 2 * thin };
+  }
+  const basic = basicMinor ?? limits.minor.min;
+  return { min: Math.max(limits.minor.min, basic + 2 * thick), max };
 }
 
 /** Hard on taps: the largest hole that surely passes spares them. No unit. Common practice. */
@@ -71,7 +80,10 @@ export function taperHole(taper: TaperPipe, { request, thread, material }: JobPa
 /** The hole of a thread with limits, for a tap of this major diameter. mm. Sources: as `bestDrill`. */
 export function limitedHole(limits: ThreadLimits, parts: JobParts, major: number): CutHole {
   const { request, thread, material } = parts;
-  const window = holeWindow(limits, request.coating, parts.borrowedMax);
+  // The basic size of a plain metric thread; other profiles keep their own least size as the basic one.
+  const plain = thread.system === 'metric' && thread.form === 'M' && !thread.insert;
+  const basic = plain ? basicDiameters(thread).minor : undefined;
+  const window = holeWindow(limits, request.coating, parts.borrowedMax, basic);
   const cutWindow: HoleWindow = {
     ...window,
     major,

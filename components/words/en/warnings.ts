@@ -122,3 +122,10 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
     text: 'This size is not in the table of its standard. The limits come from the standard’s formulas: check them before you order a gauge.',
   },
 };
+
+/** Said of `spindle-over` where even a worn tap still stays under what the spindle gives. */
+export const NEAR_SPINDLE: WarningWords = {
+  level: 'amber',
+  title: 'Near the spindle’s limit',
+  text: 'A worn tap needs {worn:torque} of the {spindle:torque} that the spindle gives. It runs with a fresh tap and good oil; change the tap early, and watch the load.',
+};

@@ -97,3 +97,10 @@ const WORDS: Record<Code, { title: string; text: string }> = {
 export const WARNINGS = Object.fromEntries(
   Object.entries(ENGLISH).map(([code, words]) => [code, { ...words, ...WORDS[code as Code] }]),
 ) as typeof english.WARNINGS;
+
+/** Cuando incluso un macho gastado queda por debajo de lo que da el husillo. */
+export const NEAR_SPINDLE: typeof english.NEAR_SPINDLE = {
+  level: 'amber',
+  title: 'Cerca del límite del husillo',
+  text: 'Un macho gastado pide {worn:torque} de los {spindle:torque} que da el husillo. Va con un macho nuevo y buen aceite; cambie el macho pronto y vigile la carga.',
+};
