@@ -16,8 +16,14 @@ const loadReader = () => import('./drawerText');
 
 export function DrawerView() {
   const jobs = useJobs();
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setText] = useState<string | null>(null);
   const { drawer } = jobs.contents;
+  // What the typing began from: another tab may fill the drawer meanwhile.
+  const [seen, setSeen] = useState(drawer);
+  const setTyped = (next: string | null) => {
+    if (typed === null) setSeen(drawer);
+    setText(next);
+  };
   const { engine, failed } = useEngine(loadReader, jobs.ready);
   const text = typed ?? engine?.drawerText(drawer) ?? '';
   const { drawer: read, rows } = useMemo(
@@ -30,7 +36,8 @@ export function DrawerView() {
     if (!engine) return;
     // What could not be read stays in the field to be mended; nothing typed is thrown away.
     const all = rows.every(({ ok }) => ok);
-    if (jobs.change({ kind: 'drawer', drawer: read }) && all) setTyped(null);
+    if (jobs.change({ kind: 'drawer', drawer: read, seen: typed === null ? drawer : seen }) && all)
+      setTyped(null);
   };
   return (
     <>

@@ -66,6 +66,8 @@ export const TEXT = {
   drawerField: 'What there is',
   drawerHint: 'tap; M8; spiral flute; 2-3 · drill; 6.8 · machine; VMC-B; synchronous; 30; 4000',
   drawerOpen: 'Open a CSV file',
+  drawerJoined:
+    'Kept. Another tab had put something into the drawer meanwhile: it is kept beside yours.',
   drawerKeep: 'Keep what could be read',
   drawerSave: 'Save as a table (CSV)',
   drawerRows: 'As it was read, row by row',

@@ -28,7 +28,11 @@ export type Change =
       /** The revision it was read at; missing for a new one. */ seen?: number;
     }
   | { kind: 'remove'; id: string }
-  | { kind: 'drawer'; drawer: Drawer }
+  | {
+      kind: 'drawer';
+      drawer: Drawer;
+      /** The drawer that the typing began from; missing where it is put there whole. */ seen?: Drawer;
+    }
   | { kind: 'add'; contents: Contents };
 
 /** `twice`: another tab had changed the same job, so both are kept. */
@@ -114,6 +118,22 @@ function joinedLists<Item>(items: readonly Item[], more: readonly Item[]): Item[
   return [...items, ...more.filter((item) => !seen.has(JSON.stringify(item)))];
 }
 
+/** The drawer as typed, and after it what another tab put into it since the typing began. */
+function withMeanwhile(typed: Drawer, seen: Drawer | undefined, there: Drawer): Drawer {
+  if (!seen) return typed;
+  const added = <Item>(now: readonly Item[], before: readonly Item[]): Item[] => {
+    const known = new Set(before.map((item) => JSON.stringify(item)));
+    return now.filter((item) => !known.has(JSON.stringify(item)));
+  };
+  const taps = joinedLists(typed.taps, added(there.taps, seen.taps));
+  const drills = joinedLists(typed.drills, added(there.drills, seen.drills));
+  const machines = joinedLists(typed.machines, added(there.machines, seen.machines));
+  const more =
+    taps.length + drills.length + machines.length >
+    typed.taps.length + typed.drills.length + typed.machines.length;
+  return more ? { taps, drills, machines } : typed;
+}
+
 /** Contents with a change made, and whether a job had to be kept twice. Pure. */
 export function changed(
   contents: Contents,
@@ -121,8 +141,10 @@ export function changed(
 ): { contents: Contents; twice: boolean } {
   const { jobs, drawer, unread } = contents;
   switch (change.kind) {
-    case 'drawer':
-      return { contents: { ...contents, drawer: change.drawer }, twice: false };
+    case 'drawer': {
+      const joined = withMeanwhile(change.drawer, change.seen, drawer);
+      return { contents: { ...contents, drawer: joined }, twice: joined !== change.drawer };
+    }
     case 'remove':
       return {
         contents: { ...contents, jobs: jobs.filter(({ id }) => id !== change.id) },

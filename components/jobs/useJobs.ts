@@ -35,8 +35,12 @@ export function jobStore(): Store | null {
 }
 
 /** What to say of a change that was made, or could not be. */
-export function keptText(kept: ReturnType<typeof keepChange>, done: string): string {
-  if (kept.ok) return kept.twice ? TEXT.twice : done;
+export function keptText(
+  kept: ReturnType<typeof keepChange>,
+  done: string,
+  twice: string = TEXT.twice,
+): string {
+  if (kept.ok) return kept.twice ? twice : done;
   return { full: TEXT.full, blocked: TEXT.notSaved, newer: TEXT.notSavedNewer }[kept.why];
 }
 
@@ -58,7 +62,7 @@ export function useJobs(): JobsState {
   const change = useCallback(
     (next: Change, done: string = TEXT.kept) => {
       const kept = keepChange(jobStore(), next);
-      say(keptText(kept, done));
+      say(keptText(kept, done, next.kind === 'drawer' ? TEXT.drawerJoined : TEXT.twice));
       reread();
       return kept.ok;
     },

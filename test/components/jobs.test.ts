@@ -439,3 +439,22 @@ test('the published schema names what is kept', () => {
   expect(schema.$defs['job']?.required.sort()).toEqual(Object.keys(EXAMPLE_JOB).sort());
   expect(schema.$defs.hole.properties.inputs.propertyNames.enum).toEqual([...INPUT_NAMES]);
 });
+
+test('a drawer filled in two tabs loses nothing of either', () => {
+  const tap = (thread: string) => ({
+    thread,
+    style: 'spiral-flute' as const,
+    chamfer: 'plug' as const,
+  });
+  const drawer = (...threads: string[]) => ({ taps: threads.map(tap), drills: [], machines: [] });
+  const before: Contents = { jobs: [], unread: [], drawer: drawer('M6') };
+  const seen = drawer('M6');
+  const other = changed(before, { kind: 'drawer', drawer: drawer('M6', 'M8'), seen });
+  expect(other.twice).toBe(false);
+  const mine = changed(other.contents, { kind: 'drawer', drawer: drawer('M6', 'M10'), seen });
+  expect(mine.twice).toBe(true);
+  expect(mine.contents.drawer.taps.map(({ thread }) => thread)).toEqual(['M6', 'M10', 'M8']);
+  // What I took out and the other tab left alone stays out.
+  const less = changed(before, { kind: 'drawer', drawer: drawer(), seen });
+  expect(less.contents.drawer.taps).toEqual([]);
+});
