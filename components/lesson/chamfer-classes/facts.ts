@@ -5,8 +5,17 @@ import type { ChamferClass } from '../../../core/chamfer/chamfer';
 import { roomBelowThread, STOP_CLEARANCE } from '../../../core/hole/depth';
 import { chamferStudy } from '../../../core/plan/chamfer-study';
 import type { HoleRequest } from '../../../core/plan/types';
-import { bothLengths, force, length, limitLength, percent, threadRange, torque } from '../../words';
-import { planned } from '../planned';
+import {
+  bothLengths,
+  force,
+  length,
+  limitLength,
+  percent,
+  threadRange,
+  torque,
+  type Unit,
+} from '../../words';
+import { planned, tapOf } from '../planned';
 import { COVER, PLATE } from './jobs';
 
 /** Chamfers the text compares, threads: the middle of a short metric one and a common long one. */
@@ -39,6 +48,13 @@ const room = (name: ChamferClass) =>
     'mm',
   );
 
+/** Room below the full thread of a blind hole for the longest of a class, on a synchronous spindle. */
+function blindReach(thread: string, name: ChamferClass, first: Unit): string {
+  const plan = planned({ thread, hole: { kind: 'blind' }, material: 'steel-medium' });
+  const tap = tapOf(plan, 'spiral-flute', name);
+  return bothLengths(tap.depth.shoulder - tap.depth.fullThread, first);
+}
+
 export const chamferFacts = {
   short: String(SHORT),
   long: String(LONG),
@@ -70,4 +86,12 @@ export const chamferFacts = {
     bottoming: range('bottoming', 'metric'),
   },
   formF: threadRange(FORM_F.threads),
+  blind: {
+    plug: blindReach('M10x1.5-6H', 'plug', 'mm'),
+    semi: blindReach('M10x1.5-6H', 'semi-bottoming', 'mm'),
+  },
+  blindInch: {
+    plug: blindReach('3/8-16 UNC-2B', 'plug', 'in'),
+    semi: blindReach('3/8-16 UNC-2B', 'semi-bottoming', 'in'),
+  },
 } as const;

@@ -1,6 +1,6 @@
 /** Numbers and names in the text of the lesson, from the plans of its jobs. */
 
-import { length, tapName, threadRange } from '../../words';
+import { bothLengths, length, tapName, threadRange } from '../../words';
 import { roughLength } from '../../words/format';
 import { chamferOf } from '../../../core/chamfer/classes';
 import { numberOf, planned, tapOf } from '../planned';
@@ -17,7 +17,15 @@ const best = (plan: typeof housing) => {
 const inch = (name: Parameters<typeof chamferOf>[0]) =>
   threadRange(chamferOf(name, 'inch').threads);
 
+/** Threads of chamfer that the reader counts on an M8 tap. */
+const COUNTED = 4;
+const { pitch } = housing.thread;
+
 export const namingFacts = {
+  counted: COUNTED,
+  pitch,
+  slope: COUNTED * pitch,
+  slopeText: bothLengths(COUNTED * pitch),
   room: roughLength(numberOf(housingPoint.reasons, 'chips-ahead-no-room', 'needed'), 'mm'),
   have: length(numberOf(housingPoint.reasons, 'chips-ahead-no-room', 'have'), 'mm'),
   housingTap: best(housing),

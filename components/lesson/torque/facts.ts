@@ -24,7 +24,7 @@ import {
   torqueBand,
 } from '../../words/format';
 import { planned } from '../planned';
-import { FRAME, GLAND, SMALL_SPINDLE, SMALL_THREADS } from './jobs';
+import { FRAME, GLAND, GLAND_INCH, SMALL_SPINDLE, SMALL_THREADS } from './jobs';
 
 function studied(request: HoleRequest, style: LoadedStyle) {
   const chamfer = request.hole.kind === 'blind' ? 'semi-bottoming' : 'plug';
@@ -71,7 +71,15 @@ if (!arm.ok) throw new Error('No strength of M3.');
 
 const rpm = planned(FRAME).cycle?.rpm ?? 0;
 
+const inchLoad = loadOf(GLAND_INCH, 'spiral-flute');
+
 export const torqueFacts = {
+  inch: {
+    sharp: torque(inchLoad.torque.expected, 'in'),
+    band: torqueBand(inchLoad.torque.low, inchLoad.torque.high, 'in'),
+    shareSharp: percent(inchLoad.share.sharp),
+    shareWorn: percent(inchLoad.share.worn),
+  },
   area: decimals(area, 3, 3),
   radius: decimals(centroidRadius, 2, 2),
   force: significant(force, 3),

@@ -1,6 +1,7 @@
 /** The holes that the lesson on torque speaks of: a valve's gland, a flange, a press frame, a terminal. mm. */
 
 import type { HoleRequest } from '../../../core/plan/types';
+import { inchToMm } from '../../../core/units';
 
 /** Gland bore of an irrigation valve, tough and blind. */
 export const GLAND: HoleRequest = {
@@ -24,6 +25,14 @@ export const FRAME: HoleRequest = {
   material: 'steel-medium',
 };
 export const SMALL_SPINDLE = 30;
+
+/** The gland of an inch drawing. */
+export const GLAND_INCH: HoleRequest = {
+  thread: '5/16-18 UNC-2B',
+  fullThread: inchToMm(0.625),
+  hole: { kind: 'blind' },
+  material: 'stainless-austenitic',
+};
 
 /** The most dangerous of the common small threads, and one that is not. */
 export const SMALL_THREADS = { worst: '#6-32 UNC-2B', ordinary: 'M10x1.5-6H' } as const;
