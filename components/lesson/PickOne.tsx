@@ -26,7 +26,7 @@ export function PickOne({ name, label, picks }: PickOneProps) {
   const picked = picks.find((each) => each.value === value);
   return (
     <div class="explorer">
-      <div class="explorer-controls">
+      <div class="explorer-controls needs-script">
         <ChoiceField name={name} label={label} value={value} choices={picks} onInput={setValue} />
       </div>
       <div class="told" role="status">

@@ -63,6 +63,7 @@ import MetalBars from './how-deep-is-enough/MetalBars.astro';
 import DeepPicker from './how-deep-is-enough/DeepPicker.astro';
 import ThreeNumbers from './how-deep-is-enough/ThreeNumbers.astro';
 import HolePicker from './form-taps/HolePicker.astro';
+import HoleWindow from './form-taps/HoleWindow.astro';
 import BesideTable from './form-taps/BesideTable.astro';
 import FormableTable from './form-taps/FormableTable.astro';
 import SpecialPicker from './special-threads/SpecialPicker.astro';
@@ -91,6 +92,7 @@ const shared = {
   FormableTable,
   HoleChart,
   HolePicker,
+  HoleWindow,
   InsertHoles,
   LayerFigure,
   LimitChart,

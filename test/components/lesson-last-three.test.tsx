@@ -109,6 +109,6 @@ describe('special threads', () => {
 
   test('plating counts four times', () => {
     expect(specialFacts.plating.shrink).toBeCloseTo(0.032, 9);
-    expect(specialFacts.link.tap).toMatch(/^Left-hand spiral point/);
+    expect(specialFacts.link.tap).toMatch(/^left-hand spiral point/);
   });
 });

@@ -1,7 +1,10 @@
 import { onePageOfEachKind } from '../tools/pages';
 import { expect, expectAccessible, islandsReady, tooWide, test, WIDTHS } from './support';
 
-for (const path of onePageOfEachKind()) {
+// Lessons are asked the same, with everything in them running, in a file of their own.
+const pages = onePageOfEachKind().filter((path) => !/^\/lessons\/[^/]+\/$/.test(path));
+
+for (const path of pages) {
   // One visit for all of it: on two cores, opening a page costs as much as asking it a question.
   test(`${path} has a title, one heading, room at every width and nothing to complain of`, async ({
     page,

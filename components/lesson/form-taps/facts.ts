@@ -23,7 +23,8 @@ import { FORM_JOBS, OFF, TRY_HOLES } from './jobs';
 /** The hole before the form tap of a job. */
 export function formOf(request: HoleRequest) {
   const { thread } = planned(request);
-  return formTapHole({ major: tapMajor(thread), pitch: thread.pitch });
+  const system = thread.system === 'unified' ? 'inch' : 'metric';
+  return formTapHole({ major: tapMajor(thread), pitch: thread.pitch }, { system });
 }
 
 /** The same hole by a tap that cuts and by one that forms. */

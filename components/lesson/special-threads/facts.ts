@@ -66,6 +66,9 @@ export const insertRows = INSERT_PAIRS.map(([plain, insert]) => {
   };
 });
 
+/** A name in the middle of a sentence. */
+const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
+
 const link = planned(SPECIAL_JOBS.link);
 const linkTap = link.taps.find(({ verdict }) => verdict === 'best');
 if (!linkTap) throw new Error('No tap suits the link.');
@@ -76,7 +79,7 @@ const bare = limitsOf('M8x1.25-6H');
 const LAYER = 0.008;
 
 export const specialFacts = {
-  link: { tap: tapName(linkTap, link.thread.system), drill: drillOf(SPECIAL_JOBS.link) },
+  link: { tap: lower(tapName(linkTap, link.thread.system)), drill: drillOf(SPECIAL_JOBS.link) },
   drain: {
     drill: drillOf(SPECIAL_JOBS.drain),
     limits: limitRange(

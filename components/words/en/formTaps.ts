@@ -34,3 +34,10 @@ export const FORMABLE = {
   rarely: 'Rarely, with care',
   no: 'No: it cracks or crumbles',
 } as const;
+
+export const HOLE_WINDOW = {
+  title: 'Where the hole must land before the form tap',
+  name: 'hole for 75 to 60 % of thread, mm',
+  description:
+    'A bar from {min:limit} to {max:limit}: holes for 75 to 60 % on the form-tap scale, with the drills near it. Most of them likely cut past its large end.',
+} as const;
