@@ -31,7 +31,7 @@ export function TurnsExplorer() {
   const said = turns === null ? null : turnsSaid(turns);
   return (
     <div class="explorer">
-      <div class="explorer-controls">
+      <div class="explorer-controls needs-script">
         <CountStepper
           name="not-go-turns"
           label={TURNS.label}
