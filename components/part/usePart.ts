@@ -26,7 +26,7 @@ const loadEngine = () => import('./engine');
 
 /** A long list is planned once the typing rests: each keystroke would be felt. */
 const MANY = 25;
-const REST = 150;
+const REST = 80;
 
 const PLANNED = PART_NAMES.filter((name) => !(HEAD_NAMES as readonly PartName[]).includes(name));
 

@@ -23,7 +23,9 @@ export const LAYERS: readonly (readonly string[])[] = [
   ['chips', 'tap'],
   ['plan'],
   ['drawing'],
-  ['practice', 'review', 'job', 'diagnose'],
+  ['review', 'job', 'diagnose'],
+  // Exercises ask about everything that lies below.
+  ['practice'],
   ['index'],
 ];
 

@@ -2,10 +2,11 @@
  * Serves dist/ the way a plain web host would: files, folders by their index.html, a 404 page.
  * `npm start` uses it after a build, and so do the browser tests.
  */
-import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createReadStream, existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 
 const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
 
@@ -42,6 +43,22 @@ export function locate(path: string, root = DIST): { file: string } | { redirect
   return path.endsWith('/') ? { file: index } : { redirect: `${path}/` };
 }
 
+/** Compressed once, until the file changes. */
+const packed = new Map<string, { changed: number; body: Buffer }>();
+
+/** The file as hosts send text: compressed. Null for what is compressed in itself. */
+function gzipped(file: string): Buffer | null {
+  if (!/^(text|image\/svg|application\/(json|xml|manifest))/.test(TYPES[extname(file)] ?? '')) {
+    return null;
+  }
+  const changed = statSync(file).mtimeMs;
+  const known = packed.get(file);
+  if (known?.changed === changed) return known.body;
+  const body = gzipSync(readFileSync(file));
+  packed.set(file, { changed, body });
+  return body;
+}
+
 export function siteServer(root = DIST): Server {
   return createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD') {
@@ -61,14 +78,18 @@ export function siteServer(root = DIST): Server {
       response.writeHead(status, { 'content-type': 'text/plain' }).end('Not found');
       return;
     }
+    const body = /\bgzip\b/.test(request.headers['accept-encoding'] ?? '') ? gzipped(file) : null;
     response.writeHead(status, {
       'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
-      'content-length': statSync(file).size,
+      'content-length': body?.length ?? statSync(file).size,
+      ...(body && { 'content-encoding': 'gzip' }),
+      vary: 'accept-encoding',
       // Built files carry a hash in their name; everything else may change with the next build.
       'cache-control': file.includes(`${sep}_astro${sep}`) ? 'max-age=31536000' : 'no-cache',
       'x-content-type-options': 'nosniff',
     });
     if (request.method === 'HEAD') response.end();
+    else if (body) response.end(body);
     else createReadStream(file).pipe(response);
   });
 }
