@@ -63,6 +63,37 @@ const glossary = defineCollection({
   }),
 });
 
+/** What an instructor needs beside a lesson's own note; the file is named as the lesson is. */
+const teaching = defineCollection({
+  loader: glob({ base: './site/content/teaching', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    /** How the lesson's minutes are spent, in order. */
+    timing: z
+      .array(z.strictObject({ minutes: z.int().positive(), what: z.string().min(1) }))
+      .min(2),
+    /** What to leave out first. */
+    shorten: z.string().min(1),
+    bring: z.array(z.string().min(1)).min(1),
+    /** What to show at the bench; `care` where it can hurt someone. */
+    show: z
+      .array(
+        z.strictObject({
+          what: z.string().min(1),
+          watch: z.string().min(1),
+          care: z.string().min(1).optional(),
+        }),
+      )
+      .min(1),
+    goesWrong: z.array(z.string().min(1)).min(1),
+    /** What a class will say, and what to ask or show in return. */
+    wrongAnswers: z
+      .array(z.strictObject({ said: z.string().min(1), reply: z.string().min(1) }))
+      .min(2),
+    /** Kinds of exercise for the worksheet. */
+    sheet: z.array(z.string()).default([]),
+  }),
+});
+
 const changes = defineCollection({
   loader: glob({ base: './site/content/changes', pattern: '*.md' }),
   schema: z.strictObject({
@@ -73,4 +104,4 @@ const changes = defineCollection({
   }),
 });
 
-export const collections = { lessons, glossary, changes };
+export const collections = { lessons, teaching, glossary, changes };

@@ -18,6 +18,9 @@ import Sets from './hand-tapping/Sets.astro';
 import Shares from './why-taps-break/Shares.astro';
 import WearPicker from './why-taps-break/WearPicker.astro';
 import Symptoms from './Symptoms.astro';
+import ClassOrder from '../teach/ClassOrder.astro';
+import ClassQuestion from '../teach/ClassQuestion.astro';
+import ClassSum from '../teach/ClassSum.astro';
 import ChainTable from './ChainTable.astro';
 import ChooseOne from './ChooseOne.astro';
 import DesignerNote from './DesignerNote.astro';
@@ -141,5 +144,12 @@ const shared = {
 /** For whoever learns alone: without the instructor's notes. */
 export const lessonComponents = { ...shared, Instructor: Nothing };
 
-/** For whoever teaches. */
-export const teachComponents = { ...shared, Instructor };
+/** For a class: questions to call answers to, and the instructor's notes. */
+export const teachComponents = {
+  ...shared,
+  Predict: ClassQuestion,
+  ChooseOne: ClassQuestion,
+  WorkOut: ClassSum,
+  PutInOrder: ClassOrder,
+  Instructor,
+};
