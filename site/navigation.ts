@@ -23,7 +23,11 @@ export const MAIN: readonly NavigationLink[] = [
 ];
 
 /** Pages that stand under another one's line. */
-const UNDER: Record<string, string> = { [`${LANGUAGE.home}/plan/`]: `${LANGUAGE.home}/` };
+const UNDER: Record<string, string> = {
+  [`${LANGUAGE.home}/plan/`]: `${LANGUAGE.home}/`,
+  '/review/': '/lessons/',
+  '/teach/': '/lessons/',
+};
 
 /** True for the line of the header that the page at `path` belongs to. */
 export function isCurrent(href: string, path: string): boolean {

@@ -8,6 +8,9 @@ export const DIST = join(ROOT, 'dist');
 /** Above this many pages in one folder they are the same page with other data: a few stand for all. */
 const ALIKE = 25;
 
+/** Pages made from others that are visited each: a few stand for all, however few they are. */
+const MADE = /^\/teach\/$/;
+
 /** Addresses of all built pages, `/plan/` style; the page for missing addresses is `/404.html`. */
 export function allPages(): string[] {
   if (!existsSync(join(DIST, 'index.html'))) {
@@ -25,8 +28,8 @@ export function onePageOfEachKind(pages: readonly string[] = allPages()): string
     const folder = page.replace(/[^/]+\/?$/, '');
     folders.set(folder, [...(folders.get(folder) ?? []), page]);
   }
-  return [...folders.values()].flatMap((inside) =>
-    inside.length <= ALIKE
+  return [...folders].flatMap(([folder, inside]) =>
+    inside.length <= ALIKE && !(MADE.test(folder) && inside.length > 3)
       ? inside
       : [0, Math.floor(inside.length / 2), inside.length - 1].map((at) => inside[at] ?? ''),
   );
