@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { TEACH } from '../words/en/teach';
 import { fill } from '../words/template';
-import { Share } from './Share';
+import type { Share } from './Share';
 import { useDeck } from './useDeck';
 
 export interface PresenterProps {
@@ -40,18 +40,20 @@ export function Presenter({ titles, notes }: PresenterProps) {
   const deck = useDeck(titles.length);
   const [noted, turnNotes] = useNotes(notes);
   const [sharing, setSharing] = useState<string | null>(null);
+  const [late, setLate] = useState<{ Share: typeof Share } | null>(null);
   const { at } = deck;
   useEffect(() => setSharing(null), [at]);
   const place = at ?? 0;
   const said = fill(TEACH.screenOf, { at: String(place + 1), count: String(titles.length) }, 'mm');
-  const share = () =>
-    setSharing(
-      `${location.origin}${location.pathname}${deck.moved ? deck.query() : ''}#screen-${place + 1}`,
-    );
+  const share = () => {
+    const query = deck.moved ? deck.query() : '';
+    setSharing(`${location.origin}${location.pathname}${query}#screen-${place + 1}`);
+    void import('./Share').then(setLate).catch(() => setSharing(null));
+  };
 
   return (
     <nav class="deck-bar needs-script" aria-label={TEACH.screen}>
-      {sharing !== null && <Share link={sharing} onClose={() => setSharing(null)} />}
+      {sharing !== null && late && <late.Share link={sharing} onClose={() => setSharing(null)} />}
       <div class="deck-row">
         <button
           type="button"

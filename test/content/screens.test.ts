@@ -75,6 +75,12 @@ describe('the course', () => {
   });
 
   const notes = globSync('site/content/teaching/*.yaml');
+
+  test('every lesson has notes for whoever teaches it', () => {
+    const noted = notes.map((path) => /([a-z0-9-]+)\.yaml$/.exec(path)?.[1] ?? path);
+    expect(noted.sort()).toEqual([...slugs].sort());
+  });
+
   test.each(notes)('%s belongs to a lesson and spends its minutes', (path) => {
     const slug = /([a-z0-9-]+)\.yaml$/.exec(path)?.[1] ?? path;
     expect(slugs).toContain(slug);
