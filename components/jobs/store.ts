@@ -142,8 +142,8 @@ export function changed(
   const { jobs, drawer, unread } = contents;
   switch (change.kind) {
     case 'drawer': {
-      const joined = withMeanwhile(change.drawer, change.seen, drawer);
-      return { contents: { ...contents, drawer: joined }, twice: joined !== change.drawer };
+      const both = withMeanwhile(change.drawer, change.seen, drawer);
+      return { contents: { ...contents, drawer: both }, twice: both !== change.drawer };
     }
     case 'remove':
       return {

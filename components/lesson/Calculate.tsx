@@ -25,6 +25,8 @@ export interface CalculateProps {
   counts?: string;
   slips: Slip[];
   working: string;
+  /** Hears of every answer that is given. */
+  onAnswered?: (right: boolean) => void;
 }
 
 const near = (given: number, value: number, tolerance: number) =>
@@ -60,7 +62,9 @@ export function Calculate(props: CalculateProps) {
       novalidate
       onSubmit={(event) => {
         event.preventDefault();
-        setSaid(judgeAnswer(typed, props, unit));
+        const judged = judgeAnswer(typed, props, unit);
+        setSaid(judged);
+        if (judged.opening !== LESSON.typeNumber) props.onAnswered?.(judged.right);
       }}
     >
       <p class="question" id={`${props.name}-question`}>

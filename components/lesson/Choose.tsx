@@ -17,10 +17,12 @@ export interface ChooseProps {
   options: Option[];
   /** A guess before the teaching: nobody is told “not that”. */
   guess?: boolean;
+  /** Hears of every answer that is given. */
+  onAnswered?: (right: boolean) => void;
 }
 
 /** One question, one right option, a reason for each. */
-export function Choose({ name, question, options, guess = false }: ChooseProps) {
+export function Choose({ name, question, options, guess = false, onAnswered }: ChooseProps) {
   const live = useLive();
   const [picked, setPicked] = useState<number | null>(null);
   const [said, setSaid] = useState<Said | null>(null);
@@ -32,6 +34,7 @@ export function Choose({ name, question, options, guess = false }: ChooseProps) 
     if (!option) return setSaid({ right: false, opening: LESSON.chooseFirst, text: '' });
     const opening = guess && !option.right ? `${LESSON.guessed} “${option.text}”.` : undefined;
     setSaid({ right: option.right === true, text: option.why, ...(opening && { opening }) });
+    onAnswered?.(option.right === true);
   };
 
   return (

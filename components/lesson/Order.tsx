@@ -17,6 +17,8 @@ export interface OrderProps {
   steps: Step[];
   /** The order to start from: places in `steps`. Must not be the right one. */
   start: number[];
+  /** Hears of every answer that is given. */
+  onAnswered?: (right: boolean) => void;
 }
 
 /** The list with the step at `from` moved by one. */
@@ -60,7 +62,7 @@ function Move(props: MoveProps) {
 }
 
 /** Steps to put in order with buttons; nothing is dragged. */
-export function Order({ name, question, steps, start }: OrderProps) {
+export function Order({ name, question, steps, start, onAnswered }: OrderProps) {
   const live = useLive();
   const [order, setOrder] = useState(start);
   const [said, setSaid] = useState<Said | null>(null);
@@ -91,7 +93,9 @@ export function Order({ name, question, steps, start }: OrderProps) {
       novalidate
       onSubmit={(event) => {
         event.preventDefault();
-        setSaid(judgeOrder(order, steps));
+        const judged = judgeOrder(order, steps);
+        setSaid(judged);
+        onAnswered?.(judged.right);
       }}
     >
       <p class="question" id={`${name}-question`}>

@@ -69,7 +69,7 @@ export const CAUTIONS = {
   },
   'swarf-fire': {
     title: 'Titanium and magnesium burn',
-    text: 'Sharp tools, no rubbing, plenty of the right fluid, and swarf cleared often. On a fire put dry sand or a class D extinguisher. Water makes it far worse. Know where the extinguisher is before the first hole.',
+    text: 'Sharp tools, no rubbing, plenty of the right fluid, and swarf cleared often. On a fire use a class D extinguisher, or what the safety data sheet names. Water makes it far worse. Know where the extinguisher is before the first hole.',
     sources: ['nfpa-484', 'osha-1910-1200'],
   },
 

@@ -69,7 +69,7 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   'swarf-fire': {
     level: 'stop',
     title: 'Swarf can burn',
-    text: 'Sharp tools, plenty of fluid, and clear the swarf often. On a fire: dry sand or a class D extinguisher, never water. Follow the safety data sheet.',
+    text: 'Sharp tools, plenty of fluid, and clear the swarf often. On a fire: a class D extinguisher, never water. Follow the safety data sheet.',
   },
   'left-hand': {
     level: 'amber',

@@ -49,7 +49,7 @@ const WORDS: Record<english.CautionId, Words> = {
   },
   'swarf-fire': {
     title: 'El titanio y el magnesio arden',
-    text: 'Herramienta afilada, sin rozar, mucho fluido adecuado y viruta retirada a menudo. Sobre un fuego, arena seca o extintor de clase D. El agua lo empeora mucho. Sepa dónde está el extintor antes del primer agujero.',
+    text: 'Herramienta afilada, sin rozar, mucho fluido adecuado y viruta retirada a menudo. Sobre un fuego, extintor de clase D o lo que diga la ficha de datos de seguridad. El agua lo empeora mucho. Sepa dónde está el extintor antes del primer agujero.',
   },
   'hand-tapping': {
     title: 'Roscar a mano',

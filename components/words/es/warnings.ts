@@ -50,7 +50,7 @@ const WORDS: Record<Code, { title: string; text: string }> = {
   },
   'swarf-fire': {
     title: 'La viruta puede arder',
-    text: 'Herramienta afilada, mucho fluido y viruta retirada a menudo. Sobre un fuego: arena seca o extintor de clase D, nunca agua. Siga la ficha de datos de seguridad.',
+    text: 'Herramienta afilada, mucho fluido y viruta retirada a menudo. Sobre un fuego: extintor de clase D, nunca agua. Siga la ficha de datos de seguridad.',
   },
   'left-hand': {
     title: 'Rosca a izquierdas',
