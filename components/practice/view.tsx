@@ -29,11 +29,11 @@ export function Practice({ example }: { example: string }) {
   const kinds = readKinds(values.kinds);
   const level = readLevel(values.level);
   const at = readAt(values.at);
-  const kind = kinds[(at - 1) % kinds.length]!;
+  const wanted = kinds[(at - 1) % kinds.length]!;
   const number = (seed ?? 1) * 64 + at - 1;
   const exercise = useMemo(
-    () => engine?.makeExercise(kind, number, level),
-    [engine, kind, number, level],
+    () => engine?.makeExercise(wanted, number, level),
+    [engine, wanted, number, level],
   );
   // The first answer to an exercise counts; what follows is learning.
   const answered = answers.length >= at;
