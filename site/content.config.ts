@@ -2,6 +2,7 @@
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { defineCollection } from 'astro:content';
+import { EXERCISE_KINDS } from '../core/practice/types';
 import { SOURCES, type SourceId } from '../core/sources';
 
 const sourceIds = Object.keys(SOURCES) as [SourceId, ...SourceId[]];
@@ -90,7 +91,7 @@ const teaching = defineCollection({
       .array(z.strictObject({ said: z.string().min(1), reply: z.string().min(1) }))
       .min(2),
     /** Kinds of exercise for the worksheet. */
-    sheet: z.array(z.string()).default([]),
+    sheet: z.array(z.enum(EXERCISE_KINDS)).default([]),
   }),
 });
 

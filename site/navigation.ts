@@ -25,6 +25,7 @@ export const MAIN: readonly NavigationLink[] = [
 /** Pages that stand under another one's line. */
 const UNDER: Record<string, string> = {
   [`${LANGUAGE.home}/plan/`]: `${LANGUAGE.home}/`,
+  '/practice/': '/lessons/',
   '/review/': '/lessons/',
   '/teach/': '/lessons/',
 };

@@ -14,7 +14,7 @@ function Question({ exercise, said }: { exercise: Exercise; said: SaidExercise }
   return (
     <li>
       <p>
-        <strong>{KIND_WORDS[exercise.kind].name}.</strong> {said.question}
+        <strong>{KIND_WORDS[exercise.kind].name.replace(/([^?])$/, '$1.')}</strong> {said.question}
       </p>
       {said.type === 'choice' && (
         <ul class="sheet-options">
