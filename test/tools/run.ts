@@ -97,13 +97,7 @@ const QUICK: Step[] = [
 ];
 
 const REST: Step[] = [
-  {
-    name: 'build',
-    commands: [
-      ['astro', 'build', '--silent'],
-      ['node', 'test/tools/translate.ts'],
-    ],
-  },
+  { name: 'build', commands: [['astro', 'build', '--silent']] },
   { name: 'built pages', ...vitest('built', 'built'), needs: 'build' },
   {
     name: 'browser and access',

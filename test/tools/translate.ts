@@ -1,4 +1,7 @@
-/** After `astro build`: the pages that exist in another language, into a folder of `dist/`. */
+/**
+ * `npm run translate`, after a build: the planner and its card in another language, into a folder of `dist/`.
+ * Not part of the build yet: their sentences are translated, some of their labels are not.
+ */
 import { build } from 'astro';
 import { TRANSLATIONS } from '../../site/language.ts';
 
