@@ -12,6 +12,9 @@ import type { HoleRequest } from './types';
 /** Longest depth a person could mean, mm. */
 const DEEPEST = 1000;
 
+/** So near to nothing that nobody means it, and that dividing by it would leave no number: mm, N·m, rev/min. */
+const NOTHING = 1e-6;
+
 class Complaints {
   readonly list: Problem[] = [];
 
@@ -32,7 +35,7 @@ class Complaints {
   }
 
   depth(value: unknown, field: string, code: RequestProblemCode): void {
-    this.within(value, field, code, 0, Infinity);
+    this.within(value, field, code, NOTHING, Infinity);
     if (typeof value === 'number' && Number.isFinite(value) && value > DEEPEST) {
       this.add('depth-absurd', field, value);
     }
@@ -65,12 +68,18 @@ function checkMachine(request: HoleRequest, complaints: Complaints): void {
   if (spindle) {
     const drives = ['synchronous', 'floating', 'reversing-head', 'hand'];
     if (!drives.includes(spindle.drive)) complaints.add('drive-unknown', 'drive', spindle.drive);
-    complaints.within(spindle.torque, 'torque', 'spindle-out-of-range', 0, 100_000);
-    complaints.within(spindle.maxRpm, 'maxRpm', 'spindle-out-of-range', 0, 100_000);
-    complaints.within(spindle.acceleration, 'acceleration', 'spindle-out-of-range', 0, 100_000);
+    complaints.within(spindle.torque, 'torque', 'spindle-out-of-range', NOTHING, 100_000);
+    complaints.within(spindle.maxRpm, 'maxRpm', 'spindle-out-of-range', NOTHING, 100_000);
+    complaints.within(
+      spindle.acceleration,
+      'acceleration',
+      'spindle-out-of-range',
+      NOTHING,
+      100_000,
+    );
   }
   if (measured) {
-    complaints.within(measured.torque, 'measured', 'measured-out-of-range', 0, 10_000);
+    complaints.within(measured.torque, 'measured', 'measured-out-of-range', NOTHING, 10_000);
     if (!(measured.style in STYLES) || !CHAMFER_CLASSES.includes(measured.chamfer)) {
       complaints.add('measured-out-of-range', 'measured', measured.style);
     }
@@ -103,7 +112,7 @@ export function checkRequest(request: HoleRequest): Problem[] {
     complaints.list.push(...checkOwnMaterial(own));
   }
   complaints.within(request.drillPoint, 'drillPoint', 'drill-point-out-of-range', 59.999, 180);
-  complaints.within(request.tapWeb, 'tapWeb', 'web-out-of-range', 0, 500);
+  complaints.within(request.tapWeb, 'tapWeb', 'web-out-of-range', NOTHING, 500);
   const centre = request.externalCentre;
   complaints.within(centre, 'externalCentre', 'external-centre-out-of-range', -1e-12, 50);
   for (const series of request.stockedDrills ?? []) {
