@@ -86,7 +86,6 @@ export function SheetPaper({ values }: { values: PracticeInputs }) {
   return (
     <article class="sheet">
       <header class="sheet-top">
-        <h1>{SHEET.title}</h1>
         <p>{fill(SHEET.row, { seed, level: PRACTICE.levels[level] }, 'mm')}</p>
         <p class="sheet-blanks">
           {SHEET.name}: <span class="sheet-blank" /> {SHEET.date}: <span class="sheet-blank" />

@@ -13,6 +13,7 @@ export const FRAME = {
   glossary: 'Glossary',
   rules: 'Rules of thumb',
   sources: 'Sources, and how far to trust them',
+  about: 'About, and what it does not know',
 };
 
 /** Said of the header's lines. */

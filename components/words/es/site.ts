@@ -20,6 +20,7 @@ export const FRAME: typeof english.FRAME = {
   safety: 'Seguridad (en inglés)',
   glossary: 'Glosario (en inglés)',
   rules: 'Reglas de taller (en inglés)',
+  about: 'Acerca de, y lo que no sabe (en inglés)',
   sources: 'Fuentes, y cuánto fiarse de ellas (en inglés)',
 };
 
