@@ -1,6 +1,6 @@
 /** The lesson on speed, feed and the cycle: its charts and sums are the core's, and agree with sums by hand. */
 
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import {
   checked,
@@ -82,12 +82,23 @@ describe('speed that is reached', () => {
     expect(at(600).y).toBeGreaterThan(at(1000).y);
   });
 
-  test('a number outside the limits clears the chart', () => {
-    render(<ReachExplorer name="r" one={one} start={{ rpm: 1000, acceleration: 20 }} />);
-    expect(document.querySelectorAll('svg.fig-svg').length).toBe(2);
+  test('the chart of the page stands until a change; a number outside the limits clears it', async () => {
+    const charts = () => document.querySelectorAll('svg.fig-svg').length;
+    render(
+      <ReachExplorer name="r" one={one} start={{ rpm: 1000, acceleration: 20 }}>
+        <p>As built</p>
+      </ReachExplorer>,
+    );
+    expect(screen.getByText('As built')).toBeTruthy();
+    expect(charts()).toBe(0);
     const box = screen.getByRole('textbox', { name: /Programmed speed/ });
     fireEvent.input(box, { target: { value: '9000' } });
-    expect(document.querySelectorAll('svg.fig-svg').length).toBe(0);
+    expect(screen.queryByText('As built')).toBeNull();
+    fireEvent.input(box, { target: { value: '2000' } });
+    await waitFor(() => expect(charts()).toBe(2));
+    expect(screen.queryByText('As built')).toBeNull();
+    fireEvent.input(box, { target: { value: '9000' } });
+    expect(charts()).toBe(0);
     expect(document.body.textContent).toContain('between 200 rev/min and 4000 rev/min');
   });
 });

@@ -134,7 +134,7 @@ describe('thread depth against hole depth', () => {
     expect(guessVerdict(guess, trial, 'mm')).toMatch(expected);
   });
 
-  test('the controls come with the guess, and the guess stays on the figure', () => {
+  test('the controls come with the guess, and the guess stays on the figure', async () => {
     const thread = option('M8x1.25-6H');
     const big = {
       thread: option('M20x2.5-6H'),
@@ -155,7 +155,8 @@ describe('thread depth against hole depth', () => {
     fireEvent.input(field, { target: { value: '28' } });
     fireEvent.submit(field.closest('form')!);
     expect(screen.getByLabelText(/^Full thread/)).toBeTruthy();
-    expect(screen.getAllByText('your guess 28.0 mm').length).toBeGreaterThan(0);
+    // What draws the chart is fetched now.
+    expect((await screen.findAllByText('your guess 28.0 mm')).length).toBeGreaterThan(0);
   });
 });
 

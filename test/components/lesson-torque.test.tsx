@@ -1,5 +1,5 @@
 /** The lesson on torque: its numbers are the core's, and what its prose claims is so. */
-import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor } from '@testing-library/preact';
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
 import { StrokeExplorer } from '../../components/lesson/torque/StrokeExplorer';
@@ -145,7 +145,7 @@ describe('the live stroke', () => {
     expect(share).toBeLessThan(0.75);
   });
 
-  test('asks for a guess, keeps it, then lets the thickness be moved', () => {
+  test('asks for a guess, keeps it, then lets the thickness be moved', async () => {
     render(
       <StrokeExplorer
         name="try"
@@ -162,7 +162,7 @@ describe('the live stroke', () => {
     fireEvent.input(screen.getByLabelText(/your guess/), { target: { value: '80' } });
     fireEvent.submit(document.querySelector('form')!);
     expect(screen.getByText(/You guessed 80 %/)).toBeTruthy();
-    expect(document.querySelector('.fig-svg')).not.toBeNull();
+    await waitFor(() => expect(document.querySelector('.fig-svg')).not.toBeNull());
     fireEvent.input(screen.getByLabelText(/Thickness of the work/, { selector: 'input' }), {
       target: { value: '999' },
     });
@@ -170,6 +170,6 @@ describe('the live stroke', () => {
     expect(screen.getByText(/Enter a number within the limits/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Back to the start' }));
     expect(screen.queryByText(/You guessed/)).toBeNull();
-    expect(document.querySelector('.fig-svg')).not.toBeNull();
+    await waitFor(() => expect(document.querySelector('.fig-svg')).not.toBeNull());
   });
 });

@@ -57,6 +57,41 @@ describe.each(lessons)('$slug', ({ slug, text }) => {
   });
 });
 
+/** Figures that are a name and measure nothing, and the few that the text may say itself. */
+const NAMES: readonly RegExp[] = [
+  /\b(?:M|G|Rp ?|Rc ?)\d+(?:\/\d+)?(?:\.\d+)?(?:x\d+(?:\.\d+)?)?(?:-\dH)?/g,
+  /\b\d+\/\d+-\d+(?: UNC-\dB| UNF-\dB| NPT)?/g,
+  /\b(?:[1-3][AB]|[3-8][GH]|[HD]\d|ISO [1-3]|ISO class \d|grade \d)\b/g,
+  // Standards, steels, and feeds that somebody wrote in a program.
+  /\b(?:ASME B1\.2|ISO 1502|304|1045|F25)\b/g,
+  // What a rule of thumb claims, the angle a thread is made to, and the plate on a machine of the story.
+  /\b75 %|\b60°|\b11 kW/g,
+];
+
+/** Figures in running text that come from nowhere: neither from the core nor as part of a name. */
+function strayFigures(prose: string): string[] {
+  const left = NAMES.reduce((text, name) => text.replace(name, '…'), prose);
+  return left.match(/\S*\d\S*(?: \S+)?/g) ?? [];
+}
+
+describe('a figure in the running text', () => {
+  test.each(lessons)('$slug: comes from the core, or is part of a name', ({ text }) => {
+    expect(strayFigures(proseOf(text))).toEqual([]);
+  });
+
+  test.each(lessons)('$slug: says where its figures come from', ({ text }) => {
+    expect(/^sources:\s*\[\s*[a-z][^\]]*\]/m.test(text)).toBe(true);
+  });
+
+  test('typed in by hand it is found, a name is not', () => {
+    expect(strayFigures('Drill 6.8 mm for M8x1.25-6H, then 22 deep in 304.')).toEqual([
+      '6.8 mm',
+      '22 deep',
+    ]);
+    expect(strayFigures('H3 in 3/8-16 UNC-2B, G1/4, 1/4-18 NPT, ISO 2 and ASME B1.2.')).toEqual([]);
+  });
+});
+
 describe('the measure of reading', () => {
   test('fifteen lessons are measured, and the measure tells plain words from heavy ones', () => {
     expect(lessonsReadability()).toHaveLength(15);

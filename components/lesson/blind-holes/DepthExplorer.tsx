@@ -1,21 +1,12 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { ChartView } from '../../chart/ChartView';
-import { depthChart } from '../../chart/depthModel';
-import type { Chart } from '../../chart/types';
 import { useUnit } from '../../state/units';
-import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
-import { mmToInch } from '../../../core/units';
-import {
-  chartSpan,
-  explore,
-  guessLabel,
-  type Explored,
-  type ThreadOption,
-  type Trial,
-} from './explore';
+import { chartOf } from './chart';
+import { explore, type ThreadOption, type Trial } from './explore';
 import { ExplorerControls, type ControlName } from './ExplorerControls';
 import { Guess } from '../Guess';
+import { LateChart } from '../LateChart';
 import { useArrival } from '../useArrival';
 import { readLength } from '../../fields/readLength';
 import { guessVerdict } from './guessVerdict';
@@ -28,24 +19,8 @@ export interface DepthExplorerProps {
   controls: ControlName[];
   /** Where a guess is asked for first: the question and the case it is about. */
   guess?: { question: string; trial: Trial };
-}
-
-/** The chart over the thread's own span, which does not move while the reader tries; with the guess on it. */
-function chartOf(trial: Trial, explored: Explored, guess: number | null, unit: Unit): Chart {
-  const plain = depthChart(explored.model);
-  const span = chartSpan(trial.thread, unit);
-  const [panel] = plain.panels;
-  const chart: Chart = {
-    ...plain,
-    x: { ...plain.x, domain: span.x },
-    panels: panel ? [{ ...panel, y: { ...panel.y, domain: span.y } }] : [],
-  };
-  if (guess === null) return chart;
-  const at = unit === 'mm' ? guess : mmToInch(guess);
-  // A guess off the chart is answered in words alone.
-  if (at < span.x[0] || at > span.x[1]) return chart;
-  const mark = { at, label: guessLabel(guess, unit), tone: 'amber' as const };
-  return { ...chart, references: [...(chart.references ?? []), mark] };
+  /** The first case without a guess, drawn while the page is built. */
+  children?: ComponentChildren;
 }
 
 /** The chart of thread depth against hole depth, a guess before it and the controls after. */
@@ -81,6 +56,7 @@ export function DepthExplorer(props: DepthExplorerProps) {
 
   const explored = explore(trial, unit);
   const { sentence, fits } = explored;
+  const still = !props.guess && trial === first && unit === 'mm';
   const ready = trial.fullThread !== null && trial.limit !== null;
   return (
     <div class="explorer">
@@ -93,12 +69,15 @@ export function DepthExplorer(props: DepthExplorerProps) {
         {guess !== null && trial === first && <p>{guessVerdict(guess, trial, unit)}</p>}
         {ready && <p>{sentence}</p>}
       </div>
-      <ChartView
+      <LateChart
+        still={still}
         id={`${name}-chart`}
         chart={chartOf(trial, explored, trial.thread === first.thread ? guess : null, unit)}
         source={{ text: EXPLORE.source, href: '/sources/#iso-8830' }}
         {...(ready ? {} : { refusal: EXPLORE.outside })}
-      />
+      >
+        {props.children}
+      </LateChart>
     </div>
   );
 }

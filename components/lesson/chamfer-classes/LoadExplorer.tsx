@@ -1,7 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { MaterialId } from '../../../core/material/material';
 import { inchToMm } from '../../../core/units';
-import { TorqueChart } from '../../chart/TorqueChart';
+import { torqueChart } from '../../chart/torqueModel';
 import { ChoiceField } from '../../fields/ChoiceField';
 import { readPlain } from '../../fields/readNumber';
 import { useUnit } from '../../state/units';
@@ -9,6 +10,7 @@ import { LOAD } from '../../words/en/chamfers';
 import { MATERIALS_SHORT } from '../../words/en/names';
 import { fill } from '../../words/template';
 import { Guess } from '../Guess';
+import { LateChart } from '../LateChart';
 import { useArrival } from '../useArrival';
 import { CountStepper, LengthStepper } from '../Stepper';
 import {
@@ -29,6 +31,8 @@ export interface LoadExplorerProps {
   controls: LoadControl[];
   /** Where a guess is asked for first: what is left of the load between two chamfers. */
   guess?: { question: string; from: number; to: number };
+  /** The first case, drawn while the page is built. */
+  children?: ComponentChildren;
 }
 
 interface ControlsProps extends LoadExplorerProps {
@@ -118,12 +122,15 @@ export function LoadExplorer(props: LoadExplorerProps) {
         {guess !== null && trial === start && <p>{verdict}</p>}
         {ready && <p>{sentence}</p>}
       </div>
-      <TorqueChart
+      <LateChart
+        still={trial === start && unit === 'mm'}
         id={`${name}-chart`}
-        model={model}
+        chart={torqueChart(model)}
         source={{ text: LOAD.source, href: '/sources/#tap-chip-model' }}
         {...(ready ? {} : { refusal: LOAD.outside })}
-      />
+      >
+        {props.children}
+      </LateChart>
     </div>
   );
 }

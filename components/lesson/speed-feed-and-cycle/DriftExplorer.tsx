@@ -1,5 +1,5 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { ChartView } from '../../chart/ChartView';
 import { ChoiceField } from '../../fields/ChoiceField';
 import { readLength } from '../../fields/readLength';
 import { useUnit } from '../../state/units';
@@ -7,6 +7,7 @@ import { DRIFT } from '../../words/en/cycle';
 import { length } from '../../words/format';
 import { fill } from '../../words/template';
 import { Guess } from '../Guess';
+import { LateChart } from '../LateChart';
 import { CountStepper } from '../Stepper';
 import { useArrival } from '../useArrival';
 import {
@@ -26,12 +27,14 @@ interface Props {
   controls: ('places' | 'rpm')[];
   /** Asked first, where it is: how far out is the tap at the end? */
   guess?: string;
+  /** The first case without a guess, drawn while the page is built. */
+  children?: ComponentChildren;
 }
 
 const CHOICES = PLACES.map((places) => ({ value: String(places), label: DRIFT.places[places] }));
 
 /** A feed written with more or fewer decimals, and what it does to the thread. */
-export function DriftExplorer({ name, one, start, controls, guess: question }: Props) {
+export function DriftExplorer({ name, one, start, controls, guess: question, children }: Props) {
   const unit = useUnit();
   const [guess, setGuess] = useState<number | null>(null);
   const [trial, setTrial] = useState(start);
@@ -89,12 +92,15 @@ export function DriftExplorer({ name, one, start, controls, guess: question }: P
         {ready && !asking && <p>{sentence}</p>}
       </div>
       {!asking && (
-        <ChartView
+        <LateChart
+          still={question === undefined && trial === start && unit === 'mm'}
           id={`${name}-chart`}
           chart={chart}
           source={{ text: DRIFT.source, href: '/sources/#derived' }}
           refusal={ready ? undefined : DRIFT.outside}
-        />
+        >
+          {children}
+        </LateChart>
       )}
     </div>
   );

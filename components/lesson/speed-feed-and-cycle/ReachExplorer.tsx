@@ -1,7 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { ChartView } from '../../chart/ChartView';
 import { useUnit } from '../../state/units';
 import { REACH } from '../../words/en/cycle';
+import { LateChart } from '../LateChart';
 import { CountStepper } from '../Stepper';
 import { ACCELERATION, reached, RPM, type ReachCase, type ReachTrial } from './reach';
 
@@ -9,10 +10,12 @@ interface Props {
   name: string;
   one: ReachCase;
   start: ReachTrial;
+  /** The first case, drawn while the page is built. */
+  children?: ComponentChildren;
 }
 
 /** Programmed speed and how fast the spindle gathers it: where more speed stops saving time. */
-export function ReachExplorer({ name, one, start }: Props) {
+export function ReachExplorer({ name, one, start, children }: Props) {
   const unit = useUnit();
   const [trial, setTrial] = useState(start);
   const { chart, sentence } = reached(one, trial, unit);
@@ -49,12 +52,15 @@ export function ReachExplorer({ name, one, start }: Props) {
       <div class="told" role="status">
         {ready && <p>{sentence}</p>}
       </div>
-      <ChartView
+      <LateChart
+        still={trial === start && unit === 'mm'}
         id={`${name}-chart`}
         chart={chart}
         source={{ text: REACH.source, href: '/sources/#derived' }}
         refusal={ready ? undefined : REACH.outside}
-      />
+      >
+        {children}
+      </LateChart>
     </div>
   );
 }

@@ -1,13 +1,15 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { LoadedStyle } from '../../../core/plan/tap-load';
 import { inchToMm } from '../../../core/units';
-import { StrokeChart } from '../../chart/StrokeChart';
+import { strokeChart } from '../../chart/strokeModel';
 import { ChoiceField } from '../../fields/ChoiceField';
 import { readPlain } from '../../fields/readNumber';
 import { useUnit } from '../../state/units';
 import { STROKES } from '../../words/en/torques';
 import { fill } from '../../words/template';
 import { Guess } from '../Guess';
+import { LateChart } from '../LateChart';
 import { LengthStepper } from '../Stepper';
 import { useArrival } from '../useArrival';
 import { stroked, thicknessLimits, thinShare, type StrokeCase, type StrokeTrial } from './stroke';
@@ -21,6 +23,8 @@ export interface StrokeExplorerProps {
   controls: StrokeControl[];
   /** Where a guess is asked for first: what is left of the torque in plate of this thickness, mm. */
   guess?: { question: string; plate: number };
+  /** The first case without a guess, drawn while the page is built. */
+  children?: ComponentChildren;
 }
 
 interface ControlsProps extends StrokeExplorerProps {
@@ -103,10 +107,13 @@ export function StrokeExplorer(props: StrokeExplorerProps) {
         {!asking && <p>{ready ? sentence : STROKES.outside}</p>}
       </div>
       {ready && !asking && (
-        <StrokeChart
-          model={model}
+        <LateChart
+          still={!props.guess && trial === start && unit === 'mm'}
+          chart={strokeChart(model)}
           source={{ text: STROKES.source, href: '/sources/#tap-chip-model' }}
-        />
+        >
+          {props.children}
+        </LateChart>
       )}
     </div>
   );
