@@ -13,6 +13,7 @@ const SHIPPED = [
   { name: 'd3-array', what: 'ticks of the charts' },
   { name: 'd3-shape', what: 'lines and areas of the charts' },
   { name: 'minisearch', what: 'index of the search' },
+  { name: 'papaparse', what: 'tables of the tap drawer and the jobs' },
   { name: 'uqr', what: 'QR code of the job card' },
   { name: 'valibot', what: 'checks what the device has stored' },
 ];
