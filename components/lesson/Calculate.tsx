@@ -2,10 +2,10 @@ import { useState } from 'preact/hooks';
 import { useUnit } from '../state/units';
 import type { Unit } from '../words';
 import { LESSON } from '../words/en/lesson';
-import { decimals, length } from '../words/format';
+import { decimals } from '../words/format';
 import { fill } from '../words/template';
 import { useLive } from './live';
-import { readAnswer, type Measure } from './number';
+import { readAnswer, writeLength, type Measure } from './number';
 import { Answer, Verdict, type Said } from './Verdict';
 
 /** A wrong number that has a known cause. */
@@ -41,9 +41,10 @@ export function judgeAnswer(typed: string, props: CalculateProps, unit: Unit): S
   return { right: false, text: slip?.why ?? LESSON.wrongNumber };
 }
 
-function shown(value: number, { measure, counts }: CalculateProps, unit: Unit): string {
+function shown(value: number, props: CalculateProps, unit: Unit): string {
+  const { measure, counts, tolerance } = props;
   return measure === 'length'
-    ? length(value, unit)
+    ? writeLength(value, tolerance, unit)
     : `${decimals(value, 2)} ${counts ?? ''}`.trim();
 }
 

@@ -21,6 +21,9 @@ export interface OrderProps {
   onAnswered?: (right: boolean) => void;
 }
 
+/** A step or question as a sentence: with its own mark at the end, or a full stop. */
+export const sentence = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`);
+
 /** The list with the step at `from` moved by one. */
 export function moved(order: number[], from: number, by: -1 | 1): number[] {
   const to = from + by;
@@ -139,7 +142,7 @@ export function Order({ name, question, steps, start, onAnswered }: OrderProps) 
           <ol>
             {steps.map(({ text, why }) => (
               <li key={text}>
-                <strong>{text}.</strong> {why}
+                <strong>{sentence(text)}</strong> {why}
               </li>
             ))}
           </ol>

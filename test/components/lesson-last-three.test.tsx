@@ -25,6 +25,13 @@ describe('form taps', () => {
     expect(formFacts.cover.from).toBe('5.490 mm');
   });
 
+  // 0.25 − 0.0068 × 65 × 0.05 = 0.2279 in; #1 is 0.2280 in. Handbook scale and drill table, from memory.
+  test('the inch bracket has a drill of an inch drawer, as near as any', () => {
+    expect(formFacts.bracket.hole).toMatch(/^0\.2279 in/);
+    expect(formFacts.bracket.inchDrill).toBe('#1');
+    expect(formFacts.bracket.less).toBeCloseTo(5.08, 9);
+  });
+
   test('every hole to try is told, and both ends of the window are met', () => {
     const verdicts = holePicks.map(({ said }) => /too little|inside|too full/.exec(said.mm)?.[0]);
     expect(verdicts).toContain('too little');
@@ -51,6 +58,12 @@ describe('how deep is enough', () => {
     expect(deepFacts.bracket.ask).toMatch(/^13\.0\d mm to 15\.6\d mm/);
   });
 
+  test('what is drawn past the margin is told, and what two diameters come to', () => {
+    // 40 − 1.5 × 10.44 = 24.35 mm; 20 / 10.44 = 1.9. Derived.
+    expect(deepFacts.bracket.past).toMatch(/^24\.3\d mm/);
+    expect(deepFacts.bracket.ruleTimes).toBe('1.9');
+  });
+
   test('the bars are the core’s own lengths in diameters', () => {
     const thread = readThread('M10x1.5-6H');
     if (!thread.ok) throw new Error('M10');
@@ -65,9 +78,9 @@ describe('how deep is enough', () => {
         material,
       });
       if (!needed.ok) throw new Error(material.id);
-      expect(row.low).toBeCloseTo(needed.value.inDiameters.specify.min, 9);
+      expect(row.low).toBeCloseTo(needed.value.matching / 10, 9);
+      expect(row.mid).toBeCloseTo(needed.value.inDiameters.specify.min, 9);
       expect(row.high).toBeCloseTo(needed.value.inDiameters.specify.max, 9);
-      expect(row.mid).toBeCloseTo(needed.value.matching / 10, 9);
     });
     const lows = metalBars().rows.map(({ low }) => low);
     expect([...lows].sort((a, b) => a - b)).toEqual(lows);
@@ -105,6 +118,11 @@ describe('special threads', () => {
     expect(said['EG M8x1.25-6H']).toMatch(/own tap and its own gauge/);
     // 6G lies above 6H by the fundamental deviation of its pitch, 0.028 mm (ISO 965-1).
     expect(said['M8x1.25-6G']).toMatch(/7\.216 mm to 7\.376 mm/);
+  });
+
+  test('a closer hole for an insert is told', () => {
+    // Grade 5 of pitch 1.25 is 0.212 mm (ISO 965-1): 8.271 + 0.212.
+    expect(specialFacts.cover.closer).toBe('8.483 mm');
   });
 
   test('plating counts four times', () => {

@@ -6,7 +6,7 @@ import { Calculate, judgeAnswer, type CalculateProps } from '../../components/le
 import { Choose } from '../../components/lesson/Choose';
 import { Guess } from '../../components/lesson/Guess';
 import { readAnswer } from '../../components/lesson/number';
-import { judgeOrder, moved, Order } from '../../components/lesson/Order';
+import { judgeOrder, moved, Order, sentence } from '../../components/lesson/Order';
 import { CountStepper, LengthStepper } from '../../components/lesson/Stepper';
 
 afterEach(cleanup);
@@ -104,8 +104,28 @@ describe('working out a number', () => {
   });
 });
 
+describe('an answer finer than a depth', () => {
+  // Four times a layer of 0.008 mm is 0.032 mm, which is 0.00126 in. Derived.
+  const layer: CalculateProps = { ...depth, answer: 0.032, tolerance: 0.002, slips: [] };
+
+  test('it and its tolerance are written to the thousandth', () => {
+    render(<Calculate {...layer} />);
+    expect(screen.getByText(/Within 0.002 mm counts/)).toBeTruthy();
+    expect(screen.getByText('0.032 mm')).toBeTruthy();
+  });
+
+  test.each(['0.0012 in', '0.0013 in', '0,032'])('%s is right', (typed) => {
+    expect(judgeAnswer(typed, layer, 'mm').right).toBe(true);
+  });
+});
+
 describe('putting steps in order', () => {
   const steps = ['Read', 'Reckon', 'Drill'].map((text) => ({ text, why: `${text} comes there.` }));
+
+  test('a step that asks keeps its question mark', () => {
+    expect(sentence('Can it flow?')).toBe('Can it flow?');
+    expect(sentence('Drill')).toBe('Drill.');
+  });
 
   test('a step moves one place, and not beyond the ends', () => {
     expect(moved([2, 0, 1], 0, 1)).toEqual([0, 2, 1]);

@@ -1,7 +1,7 @@
 /** Numbers of the lesson on form taps, from the core's own hole, torque and strength of a formed thread. */
 
 import { formTapHole, percentLost } from '../../../core/drill/form-hole';
-import { FORM_WINDOW, formPercent } from '../../../core/drill/percent';
+import { FORM_SLOPE, FORM_WINDOW, formPercent } from '../../../core/drill/percent';
 import { tapMajor } from '../../../core/tap/major';
 import type { HoleRequest } from '../../../core/plan/types';
 import {
@@ -65,6 +65,7 @@ const drillOf = (drill: (typeof cover)['form']['drill']) => (drill ? drillName(d
 export const formFacts = {
   window: { min: `${FORM_WINDOW.min} %`, max: `${FORM_WINDOW.max} %` },
   usual: threadPercent(FORM_WINDOW.usual),
+  slope: decimals(FORM_SLOPE, 4),
   off: bothLimits(OFF),
   lost: threadPercent(percentLost(form, OFF)),
   cover: {
@@ -86,8 +87,11 @@ export const formFacts = {
   bracket: {
     full: bothLengths(FORM_JOBS.bracket.fullThread ?? 0, 'in'),
     hole: bothLimits(bracketHole.usual, 'in'),
+    /** In the planner, and the nearest of an inch drawer. */
     drill: drillOf(bracket.form.drill),
+    inchDrill: bracketHole.drill ? drillName(bracketHole.drill) : '',
     cutDrill: drillOf(bracket.cut.drill),
+    less: bracket.plan.thread.diameter - bracket.plan.thread.pitch,
     usual: bracketHole.usual,
     min: bracketHole.window.min,
     max: bracketHole.window.max,

@@ -17,7 +17,7 @@ import { CHART_METALS, FOOT, JOINTS, TRY_METALS, TRY_SCREWS, type Joint } from '
 export const needed = ({ thread, screw, material }: Omit<Joint, 'drawn'>) =>
   engagementOf(thread, screw, material);
 
-/** One bar a metal: what to ask for in diameters, with the length that just matches as a point. */
+/** One bar a metal, in diameters: from the length that just matches to the most margin, the least as a point. */
 export function metalBars(): Bars {
   const { thread, screw } = JOINTS.bracket;
   return {
@@ -29,9 +29,9 @@ export function metalBars(): Bars {
       const { inDiameters } = needed({ thread, screw, material });
       return {
         label: materialName(material),
-        low: inDiameters.specify.min,
+        low: inDiameters.matching,
+        mid: inDiameters.specify.min,
         high: inDiameters.specify.max,
-        mid: inDiameters.matching,
         strong: material === JOINTS.bracket.material,
       };
     }),
@@ -85,6 +85,7 @@ export const deepFacts = {
     drawnDiameters: decimals(JOINTS.bracket.drawn / diameter, 0),
     matching: bothLengths(bracket.matching),
     ask: `${length(bracket.specify.min, 'mm')} to ${bothLengths(bracket.specify.max)}`,
+    past: bothLengths(JOINTS.bracket.drawn - bracket.specify.max),
     spare: decimals(JOINTS.bracket.drawn / bracket.matching, 1),
     rule: bothLengths(2 * diameter),
     ruleTimes: decimals((2 * diameter) / bracket.matching, 1),

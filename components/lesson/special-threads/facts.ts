@@ -1,12 +1,20 @@
 /** Numbers of the lesson on special threads, from the core's own limits, gauges and plans. */
 
-import { minorLimitsMm } from '../../../core';
+import { minorLimitsMm, threadLimits } from '../../../core';
 import { PIPE_TAPER, pipeNotes } from '../../../core/gauge/pipe';
 import { PLATING_FACTOR } from '../../../core/gauge/plating';
 import type { HoleRequest } from '../../../core/plan/types';
 import { MM_PER_INCH } from '../../../core/units';
 import { limitsOf, threadOf } from '../../rules/reckon';
-import { bothLengths, bothLimits, decimals, drillName, limitRange, type Unit } from '../../words';
+import {
+  bothLengths,
+  bothLimits,
+  decimals,
+  drillName,
+  limitLength,
+  limitRange,
+  type Unit,
+} from '../../words';
 import { tapName } from '../../words/names';
 import { PICK_SPECIAL } from '../../words/en/specialThreads';
 import { fill, type Values } from '../../words/template';
@@ -66,6 +74,15 @@ export const insertRows = INSERT_PAIRS.map(([plain, insert]) => {
   };
 });
 
+/** The largest minor diameter that some makers of inserts allow, mm. */
+function closerMinor(text: string): number {
+  const outcome = threadLimits(threadOf(text));
+  const notes = outcome.ok ? outcome.notes : [];
+  const max = notes.find(({ code }) => code === 'insert-minor-closer')?.numbers?.['minorMax'];
+  if (max === undefined) throw new Error(`Nothing is known of a closer hole for ${text}.`);
+  return max;
+}
+
 /** A name in the middle of a sentence. */
 const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);
 
@@ -73,6 +90,7 @@ const link = planned(SPECIAL_JOBS.link);
 const linkTap = link.taps.find(({ verdict }) => verdict === 'best');
 if (!linkTap) throw new Error('No tap suits the link.');
 const cover = minorOf(SPECIAL_JOBS.cover.thread);
+const coverInch = minorOf(SPECIAL_JOBS.coverInch.thread);
 const plain = minorOf('M8x1.25-6H');
 const bare = limitsOf('M8x1.25-6H');
 /** A zinc layer of the lesson, mm on each surface. */
@@ -97,8 +115,10 @@ export const specialFacts = {
   cover: {
     limits: limitRange(cover.min, cover.max, 'mm'),
     plain: limitRange(plain.min, plain.max, 'mm'),
+    closer: limitLength(closerMinor(SPECIAL_JOBS.cover.thread), 'mm'),
     drill: drillOf(SPECIAL_JOBS.cover),
     inchDrill: drillOf(SPECIAL_JOBS.coverInch),
+    inchLimits: limitRange(coverInch.min, coverInch.max, 'in'),
   },
   plating: {
     times: decimals(PLATING_FACTOR.pitch, 0),

@@ -32,7 +32,7 @@ export const FORMABLE = {
   'if-ductile': 'If ductile: try it in scrap first',
   marginal: 'Marginal: try it in scrap first',
   rarely: 'Rarely, with care',
-  no: 'No: it cracks or crumbles',
+  no: 'No: it cracks, crumbles or springs back',
 } as const;
 
 export const HOLE_WINDOW = {

@@ -1,15 +1,15 @@
 /** Words of the lesson on how deep is enough: its chart, its choices, its table. English. */
 
 export const METALS = {
-  title: 'The softer the tapped metal, the more thread one screw needs',
+  title: 'The weaker the tapped metal, the more thread one screw needs',
   subtitle: '{thread}, screw of grade {screw}; full thread, in diameters of the screw',
   description:
-    'Level bars from zero, one for each metal, from the least to the most full thread to ask for. Steel and ductile iron ask for about one diameter, aluminium for more, soft copper and cast aluminium for two or more.',
-  axis: 'Full thread to ask for',
+    'A level bar for each metal, from the length at which screw and thread are equally strong to the most that is asked for. Medium-carbon steel stays below one diameter, ductile iron and low-carbon steel lie about it, wrought aluminium and grey iron above, and soft copper and cast aluminium reach past two.',
+  axis: 'Full thread',
   unit: 'diameters',
   rows: 'Tapped metal',
   bands:
-    'each from the least to the most margin over the length at which screw and thread are equally strong; a dot marks that length',
+    'each from the length at which screw and thread are equally strong to the most of the usual margin over it; a dot marks the least of that margin',
   source: 'static stripping, worst sizes; strengths from memory',
 } as const;
 
