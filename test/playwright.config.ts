@@ -29,6 +29,8 @@ export default defineConfig({
     viewport: { width: 1366, height: 768 },
     screenshot: 'only-on-failure',
     locale: 'en-GB',
+    // A worker that fetches the whole site would be in the way of every test but its own.
+    serviceWorkers: 'block',
   },
   webServer: {
     command: 'node test/tools/serve.ts',

@@ -2,15 +2,19 @@
 
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { writeWorker } from './offline.ts';
 import { writeSearchIndex } from './search.ts';
 
 export function afterBuild(): AstroIntegration {
   return {
     name: 'after-build',
     hooks: {
-      'astro:build:done': ({ dir, logger }) => {
+      'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
         logger.info(`search: ${writeSearchIndex(folder)} entries`);
+        // Last: it lists what is there.
+        const { handbook, threads } = await writeWorker(folder);
+        logger.info(`kept on the device: ${handbook} files, then ${threads} of threads`);
       },
     },
   };

@@ -13,7 +13,7 @@ const NOTE = 150;
 /** What a thread's page always answers, whatever its thread. */
 const OF_EVERY_THREAD = 'tap drill limits class gauge hole tap engagement chamfer';
 /** Pages that are another one at a second address, or the search itself. */
-const LEFT_OUT = ['/', '/search/', '/404.html'];
+const LEFT_OUT = ['/', '/search/', '/404.html', '/no-network/'];
 
 /** The questions at the end of a lesson: called alike everywhere, and found with the part before them. */
 const QUESTIONS = 'check-yourself';

@@ -90,6 +90,9 @@ export const ABOUT = {
     'Made for the browsers of floor PCs, back to Chromium 109 and Firefox 115. Without script the pages still hold their tables, texts, figures and worked examples; forms and answers need it. Nothing is asked of another site, ever, and nothing that you type leaves the device.',
   keptHeading: 'What is kept on the device',
   kept: 'The unit you chose, job cards, the tap drawer, readings of torque and what you have reviewed stay in this browser alone. Each page that keeps something can save it as a file and take it away.',
+  networkHeading: 'Without a network',
+  network:
+    'From a secure address, or from this very PC, the first visit keeps the planner, the calculators, the lessons and the search on the device, and the thread pages after them; the foot of each working page says how far that has come. A newer copy waits until you take it, or until all its windows are closed. A copy in a folder needs none of this: it is all there.',
   versionHeading: 'Version, and what has changed',
   version: '{name} {version}. Open source under the MIT licence;',
   licences: 'the licences of what it is built with',
