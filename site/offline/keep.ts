@@ -27,9 +27,10 @@ function say({ handbook: [here, all], threads: [kept, of], stopped }: Progress):
   line.hidden = false;
 }
 
-function button(text: string, press: () => void): HTMLButtonElement {
+function button(text: string, look: string, press: () => void): HTMLButtonElement {
   const made = document.createElement('button');
   made.type = 'button';
+  made.className = look;
   made.textContent = text;
   made.addEventListener('click', press);
   return made;
@@ -47,13 +48,13 @@ let asked = false;
 function offer(waiting: ServiceWorker): void {
   announce(
     OFFLINE.newer,
-    button(OFFLINE.use, () => {
+    button(OFFLINE.use, 'button', () => {
       asked = true;
       // A worker takes no target: there is one listener.
       // oxlint-disable-next-line unicorn/require-post-message-target-origin
       waiting.postMessage({ kind: 'take-over' } satisfies Order);
     }),
-    button(OFFLINE.keepOld, () => note?.replaceChildren()),
+    button(OFFLINE.keepOld, 'button plain', () => note?.replaceChildren()),
   );
 }
 
@@ -88,7 +89,7 @@ function follow(registration: ServiceWorkerRegistration): void {
     else
       announce(
         OFFLINE.replaced,
-        button(OFFLINE.reload, () => location.reload()),
+        button(OFFLINE.reload, 'button', () => location.reload()),
       );
     controlled = true;
   });
