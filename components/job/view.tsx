@@ -7,6 +7,7 @@ import { LABELS, TEXT } from '../planner/messages';
 import { useForm, type PlannerState } from '../planner/useForm';
 import { Notice } from '../result/Notice';
 import { writeAddress } from '../state/address';
+import { fromFolder } from '../state/place';
 import { LANGUAGE } from '../words/en/site';
 import type * as engineModule from './engine';
 import { CARD } from './messages';
@@ -36,7 +37,8 @@ function usePlace(query: string, version: string): { address: string; made: stri
   useEffect(() => {
     const day = new Date().toLocaleDateString('sv-SE');
     setPlace({
-      address: new URL(`../${query}`, location.href).href,
+      // The code on the card is for a phone, which cannot follow an address of this machine.
+      address: fromFolder() ? '' : new URL(`../${query}`, location.href).href,
       made: `${CARD.made} ${day} ${CARD.version} ${version}.`,
     });
   }, [query, version]);

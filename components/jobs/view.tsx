@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { FileButton } from '../fields/FileButton';
+import { fromFolder } from '../state/place';
 import { saveFile } from '../state/saveFile';
 import { useUnit } from '../state/units';
 import { useEngine } from '../planner/useEngine';
@@ -22,7 +23,8 @@ export interface JobsProps {
 /** The text of a file of jobs, with its schema named. */
 export function fileText(jobs: JobsState): string {
   const data = JSON.parse(writeContents(jobs.read())) as object;
-  const schema = new URL('/jobs.schema.json', location.href).href;
+  const name = 'jobs.schema.json';
+  const schema = fromFolder() ? name : new URL(`/${name}`, location.href).href;
   return `${JSON.stringify({ $schema: schema, ...data }, null, 2)}\n`;
 }
 

@@ -74,7 +74,9 @@ export function ThreadFinder({ list }: { list: string }) {
       onSubmit={(event) => {
         event.preventDefault();
         setSettled(true);
-        if (open) window.location.assign(open.href);
+        // The link itself is followed: it knows where the page lies, from a folder too.
+        const links = '.found a.button, .found .thread-list a';
+        if (open) event.currentTarget.querySelector<HTMLAnchorElement>(links)?.click();
       }}
     >
       <TextField

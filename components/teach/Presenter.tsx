@@ -47,7 +47,10 @@ export function Presenter({ titles, notes }: PresenterProps) {
   const said = fill(TEACH.screenOf, { at: String(place + 1), count: String(titles.length) }, 'mm');
   const share = () => {
     const query = deck.moved ? deck.query() : '';
-    setSharing(`${location.origin}${location.pathname}${query}#screen-${place + 1}`);
+    const link = new URL(location.href);
+    link.search = query;
+    link.hash = `screen-${place + 1}`;
+    setSharing(link.href);
     void import('./Share').then(setLate).catch(() => setSharing(null));
   };
 

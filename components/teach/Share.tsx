@@ -2,12 +2,15 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { QrCode } from '../job/QrCode';
+import { fromFolder } from '../state/place';
 import { TEACH } from '../words/en/teach';
 
 export function Share({ link, onClose }: { link: string; onClose: () => void }) {
   const [said, setSaid] = useState('');
   const [Code, setCode] = useState<{ View: typeof QrCode } | null>(null);
   useEffect(() => {
+    // A phone could not follow it.
+    if (fromFolder()) return;
     // Without the code the link is still there to copy.
     void import('../job/QrCode')
       .then(({ QrCode: View }) => setCode({ View }))

@@ -34,3 +34,20 @@ export const NOT_FOUND_PAGE = {
   heading: 'No page at this address',
   text: 'The address may have been typed wrong, or the page has moved. A thread is quickest found by typing it.',
 };
+
+/** The note beside the pages of a copy that opens from a folder. */
+export const FOLDER = {
+  file: 'READ-ME.txt',
+  text: `TAPPED HOLE HANDBOOK {version}, as a folder
+
+Open index.html by double-click, in Chromium, Chrome, Edge or Firefox. Nothing is installed
+and nothing is asked of any network.
+
+Unpack the whole zip first: a page opened inside the zip finds neither its script nor its look.
+
+Jobs, drawings and readings are kept by the browser on this device where it allows that for
+files. Save them as a file now and then: a browser may forget them when the folder moves.
+
+A newer handbook is a newer folder. Put it beside this one; your files open in it.
+`,
+};
