@@ -3,7 +3,7 @@
 import type { Note, Problem } from '../../core/outcome';
 import { readThread } from '../../core/thread/read';
 import type { Thread } from '../../core/thread/thread';
-import { threadHref, threadName } from '../words/thread-address';
+import { threadName } from '../words/thread-address';
 
 export interface PageLink {
   name: string;
@@ -37,8 +37,9 @@ const NOTHING: Found = {
 };
 
 function named(thread: Thread, pages: readonly PageLink[]): PageLink | null {
-  const href = threadHref(thread);
-  return pages.find((page) => page.href === href) ?? null;
+  // By name: where its page lies is for the link to know, which in a folder is another place.
+  const name = threadName(thread);
+  return pages.find((page) => page.name === name) ?? null;
 }
 
 /** The plain thread that an insert or J thread is found beside. */

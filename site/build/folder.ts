@@ -207,5 +207,5 @@ export async function writeFolder(
 if (process.argv[1] && basename(process.argv[1]) === 'folder.ts') {
   const { zip, bytes, packed } = await writeFolder(join(ROOT, 'dist'), join(ROOT, 'folder'));
   const mega = (count: number): string => `${(count / 1e6).toFixed(1)} MB`;
-  console.log(`${relative(ROOT, zip)}: ${mega(packed)}, ${mega(bytes)} unpacked`);
+  process.stdout.write(`${relative(ROOT, zip)}: ${mega(packed)}, ${mega(bytes)} unpacked\n`);
 }
