@@ -59,6 +59,7 @@ export function HoleSection({ plan, request, unit, choice, plain, id }: Props): 
   return (
     <figure class="fig fig-section">
       <PictureView picture={holeSection(facts, unit, drilled)} {...(id ? { id } : {})} />
+      {!plain && <DepthTable facts={facts} unit={unit} />}
       <figcaption>
         {SECTION_CAPTION.scale}{' '}
         {tap &&
@@ -68,7 +69,6 @@ export function HoleSection({ plan, request, unit, choice, plain, id }: Props): 
           })}
         {broken && ` ${SECTION_CAPTION.broken}`}
       </figcaption>
-      {!plain && <DepthTable facts={facts} unit={unit} />}
     </figure>
   );
 }

@@ -35,7 +35,7 @@ export function ChecksField(props: ChecksFieldProps) {
           <label class="tile" key={choice.value}>
             <input
               type="checkbox"
-              id={index === 0 ? id : `${id}-${choice.value}`}
+              id={index === 0 ? id : fieldId(`${name}-${choice.value}`)}
               name={name}
               value={choice.value}
               checked={chosen.includes(choice.value)}

@@ -31,7 +31,7 @@ export function ChoiceField(props: ChoiceFieldProps) {
           <label class="tile" key={choice.value}>
             <input
               type="radio"
-              id={index === 0 ? id : `${id}-${choice.value}`}
+              id={index === 0 ? id : fieldId(`${name}-${choice.value}`)}
               name={name}
               value={choice.value}
               checked={value === choice.value}

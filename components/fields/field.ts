@@ -14,9 +14,9 @@ export interface FieldProps {
   problem?: string;
 }
 
-/** The id of the control itself: an error summary links to it. */
+/** The id of the control itself: an error summary links to it. A name may hold a designation, an id no space. */
 export function fieldId(name: string): string {
-  return `field-${name}`;
+  return `field-${name.replaceAll(/\s+/g, '-')}`;
 }
 
 /** Ids for aria-describedby: hint, reading and complaint, those that are there. */

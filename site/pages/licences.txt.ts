@@ -15,6 +15,8 @@ const SHIPPED = [
   { name: 'minisearch', what: 'index of the search' },
   { name: 'papaparse', what: 'tables of the tap drawer and the jobs' },
   { name: 'uqr', what: 'QR code of the job card' },
+  { name: 'workbox-precaching', what: 'keeps the handbook on the device' },
+  { name: 'workbox-core', what: 'travels with workbox-precaching' },
   { name: 'valibot', what: 'checks what the device has stored' },
 ];
 
