@@ -87,7 +87,7 @@ export const ABOUT = {
   ],
   browsersHeading: 'Browsers',
   browsers:
-    'Made for the browsers of floor PCs, back to Chromium 109 and Firefox 115. Without script the pages still hold their tables, texts, figures and worked examples; forms and answers need it. Nothing is asked of another site, ever, and nothing that you type leaves the device.',
+    'Made for the browsers of floor PCs, back to Chromium 109 and Firefox 115. Without script the pages still hold their tables, texts, figures and worked examples; forms and answers need it. In the oldest of them only looks are missing: headings break less evenly. A browser older still may show a page without its answers; the tables and texts are there. Nothing is asked of another site, ever, and nothing that you type leaves the device.',
   keptHeading: 'What is kept on the device',
   kept: 'The unit you chose, job cards, the tap drawer, readings of torque and what you have reviewed stay in this browser alone. Each page that keeps something can save it as a file and take it away.',
   networkHeading: 'Without a network',
