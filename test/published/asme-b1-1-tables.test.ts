@@ -6,8 +6,9 @@
 import { describe, expect, test } from 'vitest';
 import { limitsOf, printed, read } from '../core/thread/read-or-throw';
 import { readCsv } from './csv';
+import text from './data/unified-2B-3B.csv?raw';
 
-const rows = readCsv('unified-2B-3B.csv');
+const rows = readCsv(text);
 const columns = ['D1min', 'D1max', 'D2min', 'D2max'];
 
 function designation(row: Record<string, string>): string {

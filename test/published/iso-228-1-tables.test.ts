@@ -6,6 +6,7 @@
 import { describe, expect, test } from 'vitest';
 import { basicDiameters } from '../../core/thread/profile';
 import { limitsOf, read } from '../core/thread/read-or-throw';
+import { G_MINOR, G_TOLERANCE } from './tables/pipe';
 
 describe('ISO 228-1 sizes in open data and a handbook, mm', () => {
   test.each([
@@ -33,39 +34,13 @@ describe('ISO 228-1 sizes in open data and a handbook, mm', () => {
 });
 
 describe("ISO 228-1 minor diameters on a tool maker's wall chart, mm", () => {
-  test.each([
-    ['1/16', 6.561, 6.843],
-    ['1/8', 8.566, 8.848],
-    ['1/4', 11.445, 11.89],
-    ['3/8', 14.95, 15.395],
-    ['1/2', 18.631, 19.172],
-    ['5/8', 20.587, 21.128],
-    ['3/4', 24.117, 24.658],
-    ['7/8', 27.877, 28.418],
-    ['1', 30.291, 30.931],
-    ['1-1/8', 34.939, 35.579],
-    ['1-1/4', 38.952, 39.592],
-    ['1-1/2', 44.845, 45.485],
-    ['1-3/4', 50.788, 51.428],
-    ['2', 56.656, 57.296],
-    ['2-1/4', 62.752, 63.392],
-    ['2-1/2', 72.226, 72.866],
-    ['2-3/4', 78.576, 79.216],
-  ])('G%s: %d to %d', (size, min, max) => {
+  test.each(G_MINOR)('G%s: %d to %d', (size, min, max) => {
     expect(limitsOf(`G${size}`).minor).toEqual({ min, max });
   });
 });
 
 describe('ISO 228-1 pitch-diameter tolerances in open data, mm', () => {
-  test.each([
-    ['1/8', 0.107],
-    ['3/8', 0.125],
-    ['7/8', 0.142],
-    ['1', 0.18],
-    ['2', 0.18],
-    ['2-1/4', 0.217],
-    ['6', 0.217],
-  ])('G%s: %d', (size, tolerance) => {
+  test.each(G_TOLERANCE)('G%s: %d', (size, tolerance) => {
     const { pitch, basis } = limitsOf(`G${size}`);
     expect(pitch.max - pitch.min).toBeCloseTo(tolerance, 9);
     expect(basis).toBe('tabulated');

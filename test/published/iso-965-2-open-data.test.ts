@@ -7,8 +7,9 @@ import { describe, expect, test } from 'vitest';
 import { threadLimits } from '../../core/limits/thread-limits';
 import { limitsOf, noteCodes, printed, read } from '../core/thread/read-or-throw';
 import { readCsv } from './csv';
+import text from './data/metric-6H.csv?raw';
 
-const rows = readCsv('metric-6H.csv');
+const rows = readCsv(text);
 const cells = (row: Record<string, string>) => [
   row['D1min_6H'],
   row['D1max_6H'],

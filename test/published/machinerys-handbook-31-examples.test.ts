@@ -11,6 +11,7 @@ import {
   pitchToleranceTwoA,
 } from '../../core/limits/unified-tolerances';
 import { limitsOf, read } from '../core/thread/read-or-throw';
+import { ABOVE_90 } from './tables/threads';
 
 describe("Machinery's Handbook 31, 1/2-28 UNEF worked through", () => {
   test('2B: doubled thread height .038662, minor diameter from .461', () => {
@@ -63,15 +64,7 @@ describe("Machinery's Handbook 31, p. 1006, taps for wire inserts", () => {
 });
 
 describe("Machinery's Handbook 31, p. 2025, metric tolerances above 90 mm", () => {
-  test.each([
-    ['M100x2-6H', 0.25],
-    ['M100x3-6H', 0.3],
-    ['M100x4-6H', 0.335],
-    ['M100x6-6H', 0.4],
-    ['M200x3-6H', 0.335],
-    ['M200x6-6H', 0.425],
-    ['M200x8-6H', 0.475],
-  ])('%s has %d mm on the pitch diameter', (name, tolerance) => {
+  test.each(ABOVE_90)('%s has %d mm on the pitch diameter', (name, tolerance) => {
     const { pitch, basis } = limitsOf(name);
     expect(pitch.max - pitch.min).toBeCloseTo(tolerance, 9);
     expect(basis).toBe('tabulated');

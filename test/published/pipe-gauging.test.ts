@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { pipeNotes, readThread, threadLimits } from '../../core';
 import { turnsToMouth } from '../../core/gauge/pipe';
+import { B1_20_1 } from './tables/pipe';
 
 function notes(text: string) {
   const thread = readThread(text);
@@ -13,16 +14,6 @@ function notes(text: string) {
   if (!found) throw new Error(text);
   return { thread: thread.value, ...found };
 }
-
-// [size, E0, E1, L1, L2], inches.
-const B1_20_1: [string, number, number, number, number][] = [
-  ['1/8-27', 0.36351, 0.3736, 0.1615, 0.2639],
-  ['1/4-18', 0.47739, 0.49163, 0.2278, 0.4018],
-  ['3/8-18', 0.61201, 0.62701, 0.24, 0.4078],
-  ['1/2-14', 0.75843, 0.77843, 0.32, 0.5337],
-  ['3/4-14', 0.96768, 0.98887, 0.339, 0.5457],
-  ['1-11.5', 1.21363, 1.23863, 0.4, 0.6828],
-];
 
 describe('NPT: pitch diameters at the small end and at the mouth, and effective length', () => {
   it.each(B1_20_1)('%s', (size, small, mouth, engagement, effective) => {

@@ -10,6 +10,7 @@ import { likelyOversize } from '../../core/drill/oversize';
 import { percentThread } from '../../core/drill/percent';
 import { STOCKED_DRILLS } from '../../core/drill/sizes';
 import { coneLength } from '../../core/chips/room';
+import { PRINTED, OVERSIZE } from './tables/drills';
 
 function limitsOf(text: string): ThreadLimits {
   const thread = readThread(text);
@@ -29,34 +30,6 @@ describe('ISO 2306: every coarse drill leaves a 6H hole', () => {
     expect(diameter).toBeLessThanOrEqual(minor.max!);
   });
 });
-
-// Percent on the US shop base as the lists print it; ' *' marks those threads.md finds above the 2B limit.
-const PRINTED: [string, string, number][] = [
-  ['#0-80', '3/64', 81],
-  ['#1-64', '#53', 67],
-  ['#1-72', '#53', 75],
-  ['#2-56', '#50', 69],
-  ['#4-40', '#43', 71],
-  ['#6-32', '#36', 78],
-  ['#8-32', '#29', 69],
-  ['#10-24', '#25', 75],
-  ['#10-32', '#21', 76],
-  ['#12-24', '#16', 72],
-  ['1/4-20', '#7', 75],
-  ['1/4-28', '#3', 80],
-  ['5/16-18', 'F', 77],
-  ['3/8-16', '5/16', 77],
-  ['7/16-14', 'U', 75],
-  ['1/2-13', '27/64', 78],
-  ['1/2-20', '29/64', 72],
-  ['9/16-12', '31/64', 72],
-  ['5/8-11', '17/32', 79],
-  ['3/4-10', '21/32', 72],
-  ['3/4-16', '11/16', 77],
-  ['7/8-9', '49/64', 76],
-  ['7/8-14', '13/16', 67],
-  ['1-8', '7/8', 77],
-];
 
 describe('handbook inch drills: percent of thread, US shop base', () => {
   it.each(PRINTED)('%s with %s: %s %%', (thread, name, printed) => {
@@ -91,17 +64,7 @@ describe('handbook inch drills fall outside their class exactly where the lists 
 });
 
 describe('probable drilled oversize (handbook means, from memory)', () => {
-  it.each([
-    ['#43', 0.0023],
-    ['#29', 0.0029],
-    ['#25', 0.003],
-    ['#7', 0.0038],
-    ['5/16', 0.0044],
-    ['27/64', 0.0047],
-    ['17/32', 0.0048],
-    ['21/32', 0.005],
-    ['7/8', 0.0059],
-  ])('%s cuts about %s in over', (name, printed) => {
+  it.each(OVERSIZE)('%s cuts about %s in over', (name, printed) => {
     // The list's own values scatter by 0.0003 about the table they come from.
     expect(
       Math.abs(likelyOversize(drill(name as string).diameter) / 25.4 - (printed as number)),
