@@ -6,6 +6,7 @@ export const ABOUT = {
     'What this handbook is, which of its numbers are certain and which are bands, where trade and mechanics disagree, what it does not know, and what has changed.',
   lead: 'A handbook for the people who cut internal threads. It works out the geometry and the forces of making a hole, shows what it assumed, and says where it is unsure.',
   sureHeading: 'Which numbers are sure, and which are bands',
+  checks: 'The printed values, beside the ones worked out here.',
   sureText:
     'Limits, percentages and depths are geometry: they follow from the standard or from the profile, to the last digit that is shown. Forces are a model. So are the strength of a tap and the room that chips take. Each is shown with its band:',
   what: 'What',
