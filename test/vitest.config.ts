@@ -25,7 +25,7 @@ export default defineConfig({
         test: {
           name: 'pure',
           environment: 'node',
-          include: ['test/*.test.ts', 'test/{core,published,content}/**/*.test.ts'],
+          include: ['test/*.test.ts', 'test/{core,published,content,second}/**/*.test.ts'],
         },
       },
       {
@@ -36,7 +36,7 @@ export default defineConfig({
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: [
             'test/*.test.ts',
-            'test/{core,published,content,built,site,bench,output}/**',
+            'test/{core,published,content,second,built,site,bench,output}/**',
             '**/node_modules/**',
           ],
         },
