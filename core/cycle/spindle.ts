@@ -76,7 +76,7 @@ export function spindleRange({ points }: SpindleCurve): Range {
 }
 
 /**
- * Torque the spindle gives at a speed, N·m; null where the points do not reach. `rpm` rev/min.
+ * Torque the spindle gives at a speed, N·m; null where the points do not reach. `rpm` rev/min, above 0.
  * Source: derived from the points.
  */
 export function torqueAt({ points }: SpindleCurve, rpm: number): number | null {

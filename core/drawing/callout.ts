@@ -67,11 +67,15 @@ function noThread(line: string, text: string, reading: Reading): Outcome<Callout
 }
 
 /**
- * Reads one callout, such as `6× M10×1.5-6H ↧15 / Ø8.5 ↧16.5` or `4X 1/4-20 UNC-2B THRU`.
+ * Reads one callout as typed, such as `6× M10×1.5-6H ↧15 / Ø8.5 ↧16.5` or `4X 1/4-20 UNC-2B THRU`.
  * Lengths come back in mm: a metric thread's line is read in mm and an inch thread's in inches unless a
  * unit stands beside the number. Refuses with `empty-line`, `no-thread`, `count-absurd`, `two-threads` or a problem of
  * `readThread`; words it could not read come back in a `not-read` note. Never throws.
  * Sources: `iso-129-1`, `iso-6410`, `asme-y14-5`.
+ *
+ * @example
+ * readCallout('4X 1/4-20 UNC-2B THRU').value.count // 4
+ * readCallout('BREAK ALL SHARP EDGES').problems[0].code // 'no-thread'
  */
 export function readCallout(line: string): Outcome<Callout> {
   const text = plainCallout(String(line));

@@ -84,13 +84,17 @@ export function sharePart(
 }
 
 /**
- * Plans every threaded hole of a part, one callout a line; blank lines are passed over. mm, N·m.
+ * Plans every threaded hole of a part, one callout a line; blank lines are passed over. mm, N·m;
+ * any text may stand on a line, and `shop` has the ranges of `HoleRequest`.
  *
  * A hole is *impossible* when no tap makes it as drawn, *caution* when a question to the designer or a
  * grave warning stands against it, *ready* otherwise, *unread* when its line could not be read.
  * Never throws and never loses a line. `shop.thickness` serves every through hole without its own;
  * `shop.drawer` is preferred among tools that serve equally.
  * Sources: as `planHole`.
+ *
+ * @example
+ * planDrawing(['M6-6H 12 DEEP', 'a note'], { material: 'al-wrought' }).holes.map((hole) => hole.verdict) // ['ready', 'unread']
  */
 export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
   const questions: Question[] = [];

@@ -26,7 +26,8 @@ function calloutOf({ request, count }: PartHole): Callout {
 }
 
 /**
- * Plans holes together, as `planDrawing` does with callouts. mm, N·m. Never throws.
+ * Plans holes together, as `planDrawing` does with callouts. mm, N·m; for ranges see
+ * `HoleRequest`. Never throws.
  * Sources: as `planHole`.
  */
 export function planPart(holes: readonly PartHole[]): DrawingPlan {

@@ -5,7 +5,11 @@ export const PERCENT_BASE = { shop: 1.29903811, iso: 1.08253175 } as const;
 
 /**
  * Percent of thread that a hole leaves for a cutting tap, on the US shop base (3H/4 a side) and on the
- * ISO profile base (5H/8 a side; 1.2 times the first). All lengths mm. Source: `handbook-drills`.
+ * ISO profile base (5H/8 a side; 1.2 times the first). All lengths mm, above 0; a hole wider than the thread gives
+ * a negative percent. Never refuses. Source: `handbook-drills`.
+ *
+ * @example
+ * percentThread(10, 1.5, 8.5).shop.toFixed(1) // '77.0'
  */
 export function percentThread(
   major: number,

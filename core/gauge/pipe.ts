@@ -109,7 +109,7 @@ function whitworth(thread: Thread, form: 'G' | 'Rp' | 'Rc', size: string): PipeN
 }
 
 /**
- * Gauge lengths and drills of a pipe thread, mm; null for other threads and for the straight NPSM and NPSF, of
+ * Gauge lengths and drills of a pipe thread from `readThread`, mm; null for other threads and for the straight NPSM and NPSF, of
  * which nothing is held. `gauge` and `drills` are empty where no value is held. Whether a joint holds pressure
  * is not answered here. Sources: `asme-b1-20-1`, `iso-7-1`, `iso-228-1`, `common-practice`.
  */

@@ -25,7 +25,7 @@ export interface RoomTable {
 
 /**
  * What each chamfer class needs below the full thread of a blind hole: chamfer and stop clearance, no chips, no
- * external centre. `pitch` mm, above 0; answers in mm. Sources: `asme-b94-9`, `iso-8830`, `common-practice` for
+ * external centre. `pitch` mm, above 0; answers in mm. Never refuses. Sources: `asme-b94-9`, `iso-8830`, `common-practice` for
  * the clearances, `din-76-1` for the run-out.
  */
 export function roomTable(pitch: number, system: ChamferSystem): RoomTable {

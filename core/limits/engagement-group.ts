@@ -18,7 +18,7 @@ export function normalEngagement(thread: Thread): Range | null {
 }
 
 /**
- * The group of an engagement, mm, and the class usual for it in medium quality: S 5H, N 6H, L 7H.
+ * The group of an engagement, mm, above 0, and the class usual for it in medium quality: S 5H, N 6H, L 7H.
  * Null as for `normalEngagement`. The limits themselves follow the class on the drawing, not the length.
  * Source: ISO 965-1, from memory.
  */

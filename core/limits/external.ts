@@ -32,7 +32,7 @@ function unifiedScrew(inch: { diameter: number; tpi: number }): UnifiedScrew {
 }
 
 /**
- * Least major diameter of a 6g or 2A screw for this thread, mm.
+ * Least major diameter of a 6g or 2A screw for this thread, mm; `thread` from `readThread`. Never refuses.
  * 6g: deviation of position g and the tolerance of ISO 965-1 grade 6 (from memory; where it has no cell
  * 180 P^(2/3) - 3.15/P^(1/2), nearest preferred number). 2A: allowance 0.3 and tolerance 0.060 P^(2/3) by
  * ASME B1.1, rounded in inches; also for 3B holes, since a 2A screw may go into one.
@@ -52,7 +52,7 @@ export function externalMajorMin(thread: Thread): number {
 }
 
 /**
- * Least pitch diameter of a 6g or 2A screw for this thread, mm. Sources: those of
+ * Least pitch diameter of a 6g or 2A screw for this thread, mm; `thread` from `readThread`. Never refuses. Sources: those of
  * `externalMajorMin`; of pipe threads the basic pitch diameter of a 60 degree profile.
  */
 export function externalPitchMin(thread: Thread): number {

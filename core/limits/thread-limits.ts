@@ -21,6 +21,10 @@ export interface LimitsOptions {
  *   threads, inches for Unified ones, each as its standard rounds it. `basis` tells a table from a formula.
  *   Refuses with `taper-pipe`, `no-limits-held`, `outside-tolerances` or `class-unknown`.
  *   Sources: ISO 965-1 with ISO 724; ASME B1.1; ISO 228-1. Computed to them, never certified to them.
+ *
+ * @example
+ * threadLimits(readThread('M8x1.25-6H').value).value.minor // { min: 6.647, max: 6.912 }
+ * threadLimits(readThread('1/4-20 UNC-2B').value).value.pitch // { min: 0.2175, max: 0.2224 }
  */
 export function threadLimits(thread: Thread, options: LimitsOptions = {}): Outcome<ThreadLimits> {
   if (thread.system === 'metric') return metricLimits(thread);

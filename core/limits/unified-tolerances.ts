@@ -51,7 +51,8 @@ export function pitchToleranceTwoA(diameter: number, tpi: number): number {
 
 /**
  * How much wider the pitch-diameter tolerance is for a long engagement (from memory): tables hold to 1.5 D,
- * or to 15 P in the nine-pitch series; to twice that 1.25, beyond 1.5. `engagement` in mm.
+ * or to 15 P in the nine-pitch series; to twice that 1.25, beyond 1.5. `engagement` in mm, 0 or
+ * more; the answer is a number without a unit, 1 for a metric thread. Never refuses.
  */
 export function engagementFactor(thread: Thread, engagement: number): number {
   if (!thread.inch) return 1;

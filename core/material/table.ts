@@ -67,7 +67,7 @@ export const MATERIALS: readonly Material[] = ROWS.map(toMaterial);
 const BY_ID = new Map<string, Material>(MATERIALS.map((material) => [material.id, material]));
 
 /**
- * Looks a material up by its id, as text; its values carry their units in `Material`.
+ * Looks a material up by its id, as text; any text may be asked; its values carry their units in `Material`.
  * Returns undefined for an id the handbook does not know. Source: `kienzle`.
  */
 export function findMaterial(id: string): Material | undefined {

@@ -115,7 +115,7 @@ export function readingsFor(readings: readonly ShopReading[], key: ReadingKey): 
 }
 
 /**
- * The scale that readings under one key give, or null where none can be used. Torque in N·m.
+ * The scale that readings under one key give, or null where none can be used. Torque in N·m, above 0; unusable readings are passed over.
  * Sources: `tap-chip-model`, `common-practice`.
  */
 export function learnedScale(

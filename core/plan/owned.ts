@@ -24,8 +24,8 @@ export interface OwnedAnswer {
 }
 
 /**
- * The drawer's answer to a planned hole. Only taps of the same designation count. mm; shares are
- * fractions. Source: derived from the plan.
+ * The drawer's answer to a planned hole. Only taps of the same designation count. mm, as the plan has them; shares are
+ * fractions, 0 to 1. Never refuses: a drawer without a fitting tap gets an answer that says so. Source: derived from the plan.
  */
 export function ownedAnswer(plan: HolePlan, taps: readonly OwnedTap[]): OwnedAnswer {
   const held = new Set(

@@ -95,6 +95,10 @@ function planJob(job: Job): HolePlan {
  * would help; not ok only for input that makes no sense: the problems of `readThread` and
  * `REQUEST_PROBLEM_CODES`. Never throws for a well-formed request, never returns a number that is not finite.
  * Sources: stand on every reason, warning, assumption and remedy.
+ *
+ * @example
+ * planHole({ thread: 'M8', hole: { kind: 'blind' }, fullThread: 16, material: 'al-wrought' }).value.taps[0].style // 'spiral-flute'
+ * planHole({ thread: 'M8', hole: { kind: 'blind' }, fullThread: -1, material: 'al-wrought' }).ok // false
  */
 export function planHole(request: HoleRequest): Outcome<HolePlan> {
   const job = jobOf(request, { taper: true });

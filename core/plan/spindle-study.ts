@@ -72,7 +72,7 @@ function speedFor(usual: number, within: readonly Range[]): number {
 }
 
 /**
- * Sets one tap's torque against a spindle's curve. Lengths mm, N·m, rev/min. Refuses as `tapLoads` and
+ * Sets one tap's torque against a spindle's curve. Lengths mm, N·m, rev/min; for ranges see `HoleRequest` and `spindleCurve`. Refuses as `tapLoads` and
  * `spindleCurve` do, and with `tap-not-planned` where that tap is never made.
  * Sources: `tap-chip-model`, `speed-charts`, `common-practice`, derived.
  */

@@ -27,7 +27,7 @@ export interface StrokeBand {
 }
 
 /**
- * The stroke of a studied tap, ready to draw. mm and N·m. Refuses as `strokeCurve` does.
+ * The stroke of a studied tap, ready to draw. mm and N·m; `points` 2 or more. Refuses as `strokeCurve` does.
  * Sources: `tap-chip-model`, `henderer-1977`.
  */
 export function strokeBand(

@@ -53,7 +53,7 @@ export interface TapStudy {
 }
 
 /**
- * Studies one tap. `request`: lengths mm, torque N·m. Refuses as `jobOf` and `cuttingThreads` do, and with
+ * Studies one tap. `request`: lengths mm, torque N·m; for ranges see `HoleRequest`. Refuses as `jobOf` and `cuttingThreads` do, and with
  * `too-hard` where no HSS tap belongs, `tap-not-planned` where that style and chamfer are never made.
  * Sources: `tap-chip-model`, `makers-style-factors`, `common-practice`.
  */

@@ -110,8 +110,8 @@ function inUnit(zone: Range, from: 'mm' | 'in', to: 'mm' | 'in'): Range {
  * Every tap limit near this thread's zone, judged: by system, small to large, each system's neighbours just
  * outside included, so that a reader sees why they will not do.
  *
- * @param limits of the thread's class; @param zone pitch diameters to hit, in the unit of `limits`: the class's
- *   own unless a coating moves it; @param which `all` keeps those far outside too. Empty for pipe threads and sizes no list speaks for.
+ * @param limits of the thread's class; @param zone pitch diameters to hit, in the unit of `limits`, mm or inches; `limits` from `threadLimits`: the class's
+ *   own unless a coating moves it; @param which `all` keeps those far outside too. Never refuses: empty for pipe threads and sizes no list speaks for.
  *   Sources: `tap-limit-lists`, `handbook-tap-limits`, `iso-2857`; the verdict derived.
  */
 export function judgeTapLimits(

@@ -128,6 +128,9 @@ export function tapLimitSystems(thread: Thread): TapLimitSystem[] {
  * @param number 1 to 11 (H), 1 to 4 (L), 1 to 15 (D), 1 to 3 (ISO): whole.
  * @returns the limits in inches (H, L; to 0.0001) or mm (D, ISO; to 0.001). Refuses with
  *   `TAP_LIMIT_PROBLEM_CODES`. Sources: `handbook-tap-limits`, `asme-b94-9`, `iso-2857`.
+ *
+ * @example
+ * tapLimit(readThread('3/8-16 UNC').value, 'H', 1).value.pitch // { min: 0.3344, max: 0.3349 }
  */
 export function tapLimit(
   thread: Thread,

@@ -28,7 +28,8 @@ export interface BasicDiameters {
  * diameter of the profile. Metric to 0.001 mm by ISO 724; inch threads unrounded (their standard rounds in
  * inches: see `threadLimits`); 55 degree pipe threads in the gauge plane by ISO 228-1; American pipe threads
  * by the profile at the outside of the pipe, which a taper only has in one plane.
- * Of a J thread the minor diameter is the raised one.
+ * Of a J thread the minor diameter is the raised one. `thread` from `readThread`; never refuses.
+ * Sources: `iso-724`, `iso-228-1`, `asme-b1-1`, `asme-b1-20-1`.
  */
 export function basicDiameters(thread: Thread): BasicDiameters {
   const { diameter, pitch, form } = thread;

@@ -51,9 +51,14 @@ function metricSuggestion(parts: Parts): Outcome<Thread> {
  *
  * @param text as typed: `M8x1.25-6H`, `1/4-20 UNC-2B`, `#10-32`, `G1/4`; case, dashes, fractions, decimal
  *   commas and spaces as they come.
- * @returns the thread with its canonical `designation`, which reads back to itself, and notes on everything
+ * @returns the thread, its lengths in mm, with its canonical `designation`, which reads back to itself, and notes on everything
  *   that was assumed; or one problem on field `thread` (codes: {@link THREAD_PROBLEM_CODES}).
  *   Never throws. Sources: ISO 965-1, ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1.
+ *
+ * @example
+ * readThread('m8').value.designation // 'M8x1.25-6H'
+ * readThread('#10-32').value.series // 'UNF'
+ * readThread('M8x9').ok // false
  */
 export function readThread(text: string): Outcome<Thread> {
   const typed = String(text ?? '');

@@ -6,7 +6,7 @@ import type { Thread } from './thread';
 
 /**
  * Pipe threads by size: G of ISO 228-1, Rp and Rc of ISO 7-1, NPT of ASME B1.20.1. Sizes as text, lengths mm.
- * Ordered by standard, then size. Sources: `iso-228-1`, `iso-7-1`, `asme-b1-20-1`.
+ * Ordered by standard, then size. Nothing is asked, so nothing refused: never throws. Sources: `iso-228-1`, `iso-7-1`, `asme-b1-20-1`.
  */
 export function standardPipeThreads(): Thread[] {
   const sealing = WHITWORTH_PIPE.filter(({ size }) => !PARALLEL_ONLY.includes(size));
