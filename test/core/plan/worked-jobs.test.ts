@@ -5,9 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { planHole, type HolePlan, type HoleRequest, type TapChoice } from '../../../core';
-
-const VMC_A = { drive: 'synchronous', torque: 60 } as const;
-const VMC_B = { drive: 'synchronous', torque: 30 } as const;
+import { JOBS, VMC_A } from './jobs';
 
 function plan(request: HoleRequest): HolePlan {
   const outcome = planHole(request);
@@ -37,13 +35,7 @@ function expectTorque(tap: TapChoice, expected: number) {
 }
 
 describe('J1: M6×1-6H, blind, 12 full, 6061, on VMC-B', () => {
-  const result = plan({
-    thread: 'M6x1-6H',
-    fullThread: 12,
-    hole: { kind: 'blind' },
-    material: 'al-wrought',
-    spindle: VMC_B,
-  });
+  const result = plan(JOBS.J1);
   const tap = best(result);
 
   it('spiral flute, 2 to 3 threads of chamfer', () => {
@@ -88,12 +80,7 @@ describe('J1: M6×1-6H, blind, 12 full, 6061, on VMC-B', () => {
 });
 
 describe('J2: M5×0.8 through 3 mm of 304, on VMC-B', () => {
-  const result = plan({
-    thread: 'M5x0.8',
-    hole: { kind: 'through', thickness: 3 },
-    material: 'stainless-austenitic',
-    spindle: VMC_B,
-  });
+  const result = plan(JOBS.J2);
   const tap = best(result);
 
   it('spiral point B, drill 4.2, tip 7.4 to 8.2', () => {
@@ -121,13 +108,7 @@ describe('J2: M5×0.8 through 3 mm of 304, on VMC-B', () => {
 });
 
 describe('J3: M12×1.75, blind, 24 full, grey iron, on VMC-A', () => {
-  const result = plan({
-    thread: 'M12x1.75',
-    fullThread: 24,
-    hole: { kind: 'blind' },
-    material: 'iron-grey',
-    spindle: VMC_A,
-  });
+  const result = plan(JOBS.J3);
   const tap = best(result);
 
   it('straight flute C, drill 10.3 preferred for wear', () => {
@@ -159,13 +140,7 @@ describe('J3: M12×1.75, blind, 24 full, grey iron, on VMC-A', () => {
 });
 
 describe('J4: 1/2-13-2B, blind, 3/4 in full, 4140 at 30 HRC', () => {
-  const request: HoleRequest = {
-    thread: '1/2-13-2B',
-    fullThread: 19.05,
-    hole: { kind: 'blind' },
-    material: 'steel-alloy-30hrc',
-    spindle: VMC_B,
-  };
+  const request = JOBS.J4;
   const result = plan(request);
   const tap = best(result);
 
@@ -196,12 +171,7 @@ describe('J4: 1/2-13-2B, blind, 3/4 in full, 4140 at 30 HRC', () => {
 });
 
 describe('J5: M30×3.5 through 45 in 1045, on VMC-B', () => {
-  const result = plan({
-    thread: 'M30x3.5',
-    hole: { kind: 'through', thickness: 45 },
-    material: 'steel-medium',
-    spindle: VMC_B,
-  });
+  const result = plan(JOBS.J5);
 
   it('no tap: every one is over the spindle, sharp already', () => {
     expect(result.taps.some((tap) => tap.verdict === 'best')).toBe(false);
@@ -224,13 +194,7 @@ describe('J5: M30×3.5 through 45 in 1045, on VMC-B', () => {
 });
 
 describe('J6: M10×1.5, blind, 15 full, hole bottom at 16.5, 6061', () => {
-  const result = plan({
-    thread: 'M10x1.5',
-    fullThread: 15,
-    hole: { kind: 'blind', limit: { at: 'shoulder', depth: 16.5 } },
-    material: 'al-wrought',
-    spindle: VMC_A,
-  });
+  const result = plan(JOBS.J6);
   const flute = (name: string) =>
     result.taps.find((tap) => tap.style === 'spiral-flute' && tap.chamfer.class === name)!;
 
@@ -269,12 +233,7 @@ describe('J6: M10×1.5, blind, 15 full, hole bottom at 16.5, 6061', () => {
 });
 
 describe('J7: M12×1.75-LH through 20 in 1045, on VMC-A', () => {
-  const result = plan({
-    thread: 'M12x1.75-LH',
-    hole: { kind: 'through', thickness: 20 },
-    material: 'steel-medium',
-    spindle: VMC_A,
-  });
+  const result = plan(JOBS.J7);
   const tap = best(result);
 
   it('left-hand spiral point B; tip 29.6 to 31.4', () => {
