@@ -1,0 +1,13 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** What mutants of the core are shown to: its own tests and the published checks, in plain Node. */
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  test: {
+    setupFiles: ['test/properties.setup.ts'],
+    testTimeout: 60_000,
+    environment: 'node',
+    include: ['test/{core,published,second}/**/*.test.ts'],
+  },
+});
