@@ -5,7 +5,6 @@
  *   npm run folder
  */
 
-import { createHash } from 'node:crypto';
 import {
   cpSync,
   globSync,
@@ -15,141 +14,22 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { basename, dirname, join, relative } from 'node:path';
+import { basename, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, type Plugin } from 'esbuild';
 import { zipSync, type Zippable } from 'fflate';
 import { FOLDER } from '../../components/words/en/offline.ts';
-import { fileOf } from '../folder/start.ts';
+import { folderPage } from './folderPage.ts';
+import { writeScript } from './folderScript.ts';
+import { builtPages, readPage } from './pages.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
-const START = join(ROOT, 'site/folder/start.ts');
 const { version } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
   version: string;
 };
 const NAME = 'tapped-hole-handbook';
 const ASSETS = '_astro';
-const SCRIPT = `${ASSETS}/handbook.js`;
 /** Of use only where a server answers. */
 const LEFT_OUT = ['404.html', 'robots.txt', 'worker.js', 'no-network', 'search/index.json'];
-
-/** What the pages of a build ask for. */
-interface Found {
-  /** Modules that hold islands. */
-  islands: Set<string>;
-  renderer: string;
-  /** Modules that a page loads by itself. */
-  loose: Set<string>;
-}
-
-const pagesOf = (folder: string): string[] => globSync('**/*.html', { cwd: folder });
-
-function look(folder: string): Found {
-  const found: Found = { islands: new Set(), renderer: '', loose: new Set() };
-  for (const page of pagesOf(folder)) {
-    const html = readFileSync(join(folder, page), 'utf8');
-    for (const [, url] of html.matchAll(/<astro-island[^>]* component-url="([^"]+)"/g))
-      found.islands.add(url!);
-    for (const [, url] of html.matchAll(/<astro-island[^>]* renderer-url="([^"]+)"/g))
-      found.renderer = url!;
-    for (const [, url] of html.matchAll(/<script type="module" src="([^"]+)"/g))
-      found.loose.add(url!);
-  }
-  return found;
-}
-
-/** Fetching ahead of need is for a network; here a module is simply there. */
-const noFetchingAhead: Plugin = {
-  name: 'no-fetching-ahead',
-  setup({ onLoad }) {
-    onLoad({ filter: /preload-helper\.[^/]+\.js$/ }, ({ path }) => {
-      const name = /export\s*\{\s*\w+ as (\w+)\s*\}/.exec(readFileSync(path, 'utf8'))?.[1];
-      if (!name) throw new Error(`${path}: no export found`);
-      return { contents: `export const ${name} = (load) => load();`, loader: 'js' };
-    });
-  },
-};
-
-async function writeScript(site: string, folder: string, found: Found): Promise<string[]> {
-  const file = (url: string): string => JSON.stringify(join(site, url));
-  const islands = [...found.islands]
-    .sort()
-    .map((url) => `${JSON.stringify(url)}: () => import(${file(url)})`);
-  // What keeps the handbook on a device has nothing to do in a folder.
-  const loose = [...found.loose].filter(
-    (url) => !/serviceWorker/.test(readFileSync(join(site, url), 'utf8')),
-  );
-  await build({
-    stdin: {
-      contents: [
-        `import { start } from ${JSON.stringify(START)};`,
-        `import renderer from ${file(found.renderer)};`,
-        `const root = new URL('../', document.currentScript.src).href;`,
-        ...loose.map((url) => `void import(${file(url)});`),
-        `void start(renderer, { ${islands.join(', ')} }, root);`,
-      ].join('\n'),
-      resolveDir: ROOT,
-    },
-    outfile: join(folder, SCRIPT),
-    bundle: true,
-    minify: true,
-    format: 'iife',
-    charset: 'utf8',
-    target: ['chrome109', 'firefox115'],
-    plugins: [noFetchingAhead],
-    logLevel: 'error',
-  });
-  return loose;
-}
-
-function sha256(text: string): string {
-  return `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
-}
-
-/** What a page of the folder may load: its own files, its own inline styles, and nothing else. */
-function policy(html: string): string {
-  const styles = [...html.matchAll(/<style[^>]*>([\s\S]*?)<\/style>/g)].map(([, text]) =>
-    sha256(text!),
-  );
-  return [
-    "default-src 'self'",
-    "img-src 'self' data:",
-    "font-src 'self' data:",
-    "object-src 'none'",
-    "base-uri 'none'",
-    "form-action 'self'",
-    "connect-src 'none'",
-    "script-src 'self'",
-    ['style-src', "'self'", ...new Set(styles)].join(' '),
-  ].join('; ');
-}
-
-function folderPage(html: string, page: string, loose: string[], index: string): string {
-  const up = relative(dirname(page), '.').replaceAll('\\', '/');
-  const here = (address: string): string => (up === '' ? './' : `${up}/`) + fileOf(address);
-  const needsScript =
-    html.includes('<astro-island') || loose.some((url) => html.includes(`src="${url}"`));
-  let text = html
-    .replaceAll(/<script(?: type="module" src="[^"]+")?>[\s\S]*?<\/script>/g, '')
-    .replaceAll(/<link rel="(?:preload|modulepreload)"[^>]*>/g, '')
-    .replaceAll(/ renderer-url="[^"]*"/g, '')
-    .replaceAll(
-      /(<[^>]*\s)(href|src|action)="(\/[^"]*)"/g,
-      (_, before: string, name: string, to: string) => `${before}${name}="${here(to)}"`,
-    );
-  if (page === join('search', 'index.html'))
-    text = text.replace(
-      '</body>',
-      () =>
-        `<script type="application/json" id="search-index">${index.replaceAll('<', String.raw`\u003c`)}</script></body>`,
-    );
-  if (needsScript)
-    text = text.replace('</head>', `<script defer src="${here(`/${SCRIPT}`)}"></script></head>`);
-  return text.replace(
-    /(<meta http-equiv="content-security-policy" content=")[^"]*"/,
-    (_, before: string) => `${before}${policy(text)}"`,
-  );
-}
 
 /** Fonts go inside the styles: a browser may take a file beside the page for another origin. */
 function writeStyles(folder: string): void {
@@ -181,11 +61,9 @@ export async function writeFolder(
       return !LEFT_OUT.includes(path) && !(path.startsWith(`${ASSETS}/`) && path.endsWith('.js'));
     },
   });
-  const loose = await writeScript(site, folder, look(site));
-  for (const page of pagesOf(folder)) {
-    const path = join(folder, page);
-    writeFileSync(path, folderPage(readFileSync(path, 'utf8'), page, loose, index));
-  }
+  const around = { loose: await writeScript(site, folder), index };
+  for (const page of builtPages(folder))
+    writeFileSync(join(folder, page.file), folderPage(readPage(folder, page), page.file, around));
   writeStyles(folder);
   for (const font of globSync(`${ASSETS}/*.woff2`, { cwd: folder })) rmSync(join(folder, font));
   writeFileSync(join(folder, FOLDER.file), FOLDER.text.replace('{version}', version));

@@ -75,14 +75,16 @@ export async function start(
   root: string,
 ): Promise<void> {
   fitLinks(root);
-  for (const island of document.querySelectorAll('astro-island[ssr]')) {
+  const wake = async (island: Element): Promise<void> => {
     const load = islands[island.getAttribute('component-url') ?? ''];
-    if (!load) continue;
+    if (!load) return;
     const component = (await load())[island.getAttribute('component-export') ?? 'default'];
     const props = reviveAll(JSON.parse(island.getAttribute('props') ?? '{}'));
     await renderer(island)(component, props, {}, { client: 'load' });
     island.removeAttribute('ssr');
     // As on the site: what waits for an island hears of it.
     island.dispatchEvent(new CustomEvent('astro:hydrate'));
-  }
+  };
+  // Each by itself: one that fails leaves the others working, and says so on the console.
+  await Promise.all([...document.querySelectorAll('astro-island[ssr]')].map(wake));
 }

@@ -171,7 +171,7 @@ for (const [name, start] of Object.entries(BROWSERS)) {
 
       // Plan: typed, answered, kept in the address, there again after a reload.
       await visitor.open(`/plan/?${HOLE}`);
-      await shows(/Drill 6\.8 mm|6\.8 mm/);
+      await shows(/6\.8 mm/);
       await visitor.fill(THREAD, 'M10x1.5-6H');
       await shows(/8\.5 mm/);
       await expect.poll(() => visitor.address()).toContain('M10x1.5-6H');
@@ -181,7 +181,7 @@ for (const [name, start] of Object.entries(BROWSERS)) {
 
       // The card, on paper; its code would lead a phone nowhere.
       await visitor.press('link', 'Print the job card');
-      await shows(/Before the cycle starts|Set-up|M10x1\.5-6H/);
+      await shows(/M10x1\.5-6H/);
       expect(await visitor.address()).toContain('plan/card/index.html?');
       const paper = await visitor.print();
       expect(new TextDecoder('latin1').decode(paper.slice(0, 5))).toBe('%PDF-');
@@ -190,9 +190,9 @@ for (const [name, start] of Object.entries(BROWSERS)) {
       // A whole drawing, kept with the jobs.
       await visitor.open('/drawing/');
       await visitor.press('button', 'Try it with the example');
-      await shows(/Impossible as drawn|Ready\./);
+      await shows(/Ready\. /);
       await visitor.press('button', 'Keep it on this device');
-      await shows(/Kept\. It is on the page of jobs\.|could not be kept/);
+      await shows(/Kept\. It is on the page of jobs\./);
       await visitor.open('/jobs/');
       await shows(/Housing lid HL-118/);
       await visitor.reload();
@@ -218,7 +218,8 @@ for (const [name, start] of Object.entries(BROWSERS)) {
       await visitor.open('/lessons/chamfer-classes/');
       await expect.poll(() => visitor.ask(() => document.querySelectorAll('[ssr]').length)).toBe(0);
       await visitor.open('/teach/chamfer-classes/');
-      await shows(/./);
+      await expect.poll(() => visitor.ask(() => document.querySelectorAll('[ssr]').length)).toBe(0);
+      await shows(/chamfer/);
 
       // Links made by script are files too.
       await visitor.open(`/plan/?${HOLE}`);

@@ -1,7 +1,8 @@
 /** Printed stripping areas, and the sizes they are worked out from. */
 import { externalMajorMin, externalPitchMin, readThread, threadLimits } from '../../../core';
-
-const INCH = 25.4;
+import { externalShearArea } from '../../../core/engagement/needed';
+import { internalShearArea, tensileArea } from '../../../core/engagement/strip';
+import { INCH, round, type PublishedTable } from './table';
 
 export function sizes(text: string) {
   const thread = readThread(text);
@@ -44,4 +45,68 @@ export const STRESS_TABLE: [string, number, number][] = [
   ['1/2-13', 0.389, 0.562], ['1/2-20', 0.4, 0.541], ['9/16-12', 0.503, 0.717], ['5/8-11', 0.624, 0.891],
   ['5/8-18', 0.624, 0.853], ['3/4-10', 0.91, 1.29], ['3/4-16', 0.924, 1.24], ['7/8-9', 1.24, 1.77],
   ['7/8-14', 1.26, 1.71], ['1-8', 1.66, 2.33],
+];
+
+export const STRENGTH_TABLES: PublishedTable[] = [
+  {
+    id: 'tensile-area',
+    title: 'Tensile stress area of the screw',
+    source: 'handbook-stress-areas',
+    read: 'A fastener data sheet.',
+    unit: 'in²',
+    places: 4,
+    tolerance: 'the last printed digit',
+    rows: SHEET.map(([of, printed]) => {
+      const { diameter, pitch } = sizes(of);
+      const here = round(tensileArea(diameter, pitch, 'inch') / INCH ** 2, 4);
+      return { of, what: '', printed, here, within: printed < 0.1 ? 0.00011 : 0.0006 };
+    }),
+  },
+  {
+    id: 'strip-area',
+    title: 'Stripping area of the hole, class 2B with a 2A screw',
+    source: 'handbook-stress-areas',
+    read: 'The same sheet. It misprints 7/16-20; the tests say why.',
+    unit: 'in²/in',
+    places: 3,
+    tolerance: 'half the last digit and 0.3 %: the sheet reckons with sizes of three places',
+    rows: SHEET.map(([of, , printed]) => ({
+      of,
+      what: '',
+      printed,
+      here: round(perInch(internalShearArea(sizes(of))), 3),
+      within: printedTo(printed),
+    })),
+  },
+  {
+    id: 'shear-areas',
+    title: 'Shear areas at one diameter of engagement, 2A with 2B',
+    source: 'handbook-stress-areas',
+    read: 'A published table of thread stress and shear areas.',
+    unit: 'in²',
+    places: 3,
+    tolerance:
+      'half the last digit, and 0.2 % (hole) or 0.8 % (screw): it rests on an older edition’s limits',
+    rows: STRESS_TABLE.flatMap(([of, screw, hole]) => {
+      const own = sizes(of);
+      const over = (area: number): number => round((area * own.diameter) / INCH ** 2, 3);
+      const half = (printed: number): number => (printed >= 1 ? 0.005 : 0.0005);
+      return [
+        {
+          of,
+          what: 'screw',
+          printed: screw,
+          here: over(externalShearArea(own)),
+          within: half(screw) + 0.008 * screw,
+        },
+        {
+          of,
+          what: 'hole',
+          printed: hole,
+          here: over(internalShearArea(own)),
+          within: half(hole) + 0.002 * hole,
+        },
+      ];
+    }),
+  },
 ];

@@ -1,5 +1,11 @@
 /** Printed tap drills: percent of thread and likely oversize. */
 
+import { likelyOversize } from '../../../core/drill/oversize';
+import { percentThread } from '../../../core/drill/percent';
+import { STOCKED_DRILLS } from '../../../core/drill/sizes';
+import { read } from '../../core/thread/read-or-throw';
+import { INCH, round, type PublishedTable } from './table';
+
 /** [thread, drill, percent of thread on the US shop base] */
 export const PRINTED: [string, string, number][] = [
   ['#0-80', '3/64', 81],
@@ -39,4 +45,39 @@ export const OVERSIZE: [drill: string, over: number][] = [
   ['17/32', 0.0048],
   ['21/32', 0.005],
   ['7/8', 0.0059],
+];
+
+const drill = (name: string): number => STOCKED_DRILLS.find((each) => each.name === name)!.diameter;
+
+export const DRILL_TABLES: PublishedTable[] = [
+  {
+    id: 'percent',
+    title: 'Handbook tap drills: percent of thread, US shop base',
+    source: 'handbook-drills',
+    read: 'Handbook lists.',
+    unit: '%',
+    places: 0,
+    tolerance: 'the lists round to whole percent, not always to the nearest',
+    rows: PRINTED.map(([thread, name, printed]) => {
+      const { diameter, pitch } = read(thread);
+      const { shop } = percentThread(diameter, pitch, drill(name));
+      return { of: `${thread}, ${name}`, what: '', printed, here: round(shop, 1), within: 0.75 };
+    }),
+  },
+  {
+    id: 'oversize',
+    title: 'How much a drill probably cuts over its size',
+    source: 'handbook-drills',
+    read: 'Handbook means, from memory.',
+    unit: 'in',
+    places: 4,
+    tolerance: 'the list scatters so much about the table it comes from',
+    rows: OVERSIZE.map(([name, printed]) => ({
+      of: name,
+      what: '',
+      printed,
+      here: round(likelyOversize(drill(name)) / INCH, 4),
+      within: 0.0003,
+    })),
+  },
 ];

@@ -1,5 +1,10 @@
 /** Printed sizes of pipe threads. */
 
+import { pipeNotes } from '../../../core';
+import { limitsOf, read } from '../../core/thread/read-or-throw';
+import { EXACT, INCH, round, type PublishedTable, type Row } from './table';
+import { pitchTolerance } from './tolerance';
+
 /** [size, E0, E1, L1, L2], inches */
 export const B1_20_1: [string, number, number, number, number][] = [
   ['1/8-27', 0.36351, 0.3736, 0.1615, 0.2639],
@@ -40,4 +45,64 @@ export const G_TOLERANCE: [size: string, tolerance: number][] = [
   ['2', 0.18],
   ['2-1/4', 0.217],
   ['6', 0.217],
+];
+
+export const PIPE_TABLES: PublishedTable[] = [
+  {
+    id: 'g-minor',
+    title: 'G pipe threads: minor diameter',
+    source: 'iso-228-1',
+    read: 'A cutting-tool maker’s wall chart.',
+    unit: 'mm',
+    places: 3,
+    tolerance: EXACT,
+    rows: G_MINOR.flatMap(([size, min, max]) => {
+      const { minor } = limitsOf(`G${size}`);
+      return [
+        { of: `G${size}`, what: 'min', printed: min, here: minor.min, within: 0 },
+        { of: `G${size}`, what: 'max', printed: max, here: minor.max ?? NaN, within: 0 },
+      ];
+    }),
+  },
+  {
+    id: 'g-tolerance',
+    title: 'G pipe threads: tolerance of the pitch diameter',
+    source: 'iso-228-1',
+    read: 'An open CAD data set.',
+    unit: 'mm',
+    places: 3,
+    tolerance: EXACT,
+    rows: G_TOLERANCE.map(([size, printed]) => ({
+      of: `G${size}`,
+      what: '',
+      printed,
+      here: pitchTolerance(`G${size}`),
+      within: 0,
+    })),
+  },
+  {
+    id: 'npt',
+    title: 'NPT: pitch diameters and lengths',
+    source: 'asme-b1-20-1',
+    read: 'Table 2 of the standard, from memory.',
+    unit: 'in',
+    places: 5,
+    tolerance: 'half of the fourth digit after the point',
+    rows: B1_20_1.flatMap(([size, small, mouth, engagement, effective]) => {
+      const { sizes: pipe, gauge } = pipeNotes(read(`${size} NPT`))!;
+      const row = (what: string, printed: number, mm: number): Row => ({
+        of: `${size} NPT`,
+        what,
+        printed,
+        here: round(mm / INCH, 5),
+        within: 0.00005,
+      });
+      return [
+        row('pitch at the small end', small, pipe!.pitchSmallEnd),
+        row('pitch at the mouth', mouth, pipe!.pitchMouth),
+        row('hand-tight length', engagement, gauge!.length),
+        row('effective length', effective, pipe!.effective),
+      ];
+    }),
+  },
 ];

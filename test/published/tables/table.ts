@@ -26,3 +26,8 @@ export interface PublishedTable {
   tolerance: string;
   rows: Row[];
 }
+
+export const INCH = 25.4;
+export const EXACT = 'to the last printed digit';
+
+export const round = (value: number, places: number): number => Number(value.toFixed(places));

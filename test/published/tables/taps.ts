@@ -1,5 +1,9 @@
 /** Printed limits of taps. */
 
+import { tapLimit, type TapLimitSystem } from '../../../core';
+import { read } from '../../core/thread/read-or-throw';
+import { EXACT, type PublishedTable, type Row } from './table';
+
 /** [thread, H number, min, max], inches */
 // prettier-ignore
 export const PLAIN: [string, number, number, number][] = [
@@ -85,4 +89,108 @@ export const D_LIMITS: [
   ['M8x1.25', 7.188, 5, 34, 65],
   ['M10x1.5', 9.026, 6, 47, 78],
   ['M10x1.25', 9.188, 5, 34, 65],
+];
+
+function tapRows(
+  thread: string,
+  system: TapLimitSystem,
+  number: number,
+  min: number,
+  max: number,
+): Row[] {
+  const limit = tapLimit(read(thread), system, number);
+  if (!limit.ok) throw new Error(`${thread} ${system}${number}`);
+  const { pitch } = limit.value;
+  const of = `${thread} ${system}${number}`;
+  return [
+    { of, what: 'min', printed: min, here: pitch.min, within: 0 },
+    { of, what: 'max', printed: max, here: pitch.max, within: 0 },
+  ];
+}
+
+function deviationRows(
+  thread: string,
+  basic: number,
+  system: TapLimitSystem,
+  number: number,
+  lower: number,
+  upper: number,
+): Row[] {
+  const limit = tapLimit(read(thread), system, number);
+  if (!limit.ok) throw new Error(`${thread} ${system}${number}`);
+  const over = (size: number): number => Math.round((size - basic) * 1000);
+  const of = `${thread} ${system}${number}`;
+  const { min, max } = limit.value.pitch;
+  return [
+    { of, what: 'lower', printed: lower, here: over(min), within: 0 },
+    { of, what: 'upper', printed: upper, here: over(max), within: 0 },
+  ];
+}
+
+export const TAP_TABLES: PublishedTable[] = [
+  {
+    id: 'h-limits',
+    title: 'Tap limits, H numbers',
+    source: 'handbook-tap-limits',
+    read: 'Machinery’s Handbook, 31st edition, tables 20 and 21.',
+    unit: 'in',
+    places: 4,
+    tolerance: EXACT,
+    rows: [
+      ...PLAIN.flatMap(([thread, number, min, max]) => tapRows(thread, 'H', number, min, max)),
+      ...LARGE.flatMap(([thread, min, max]) => tapRows(thread, 'H', 4, min, max)),
+    ],
+  },
+  {
+    id: 'insert-limits',
+    title: 'Tap limits for wire inserts',
+    source: 'handbook-tap-limits',
+    read: 'Machinery’s Handbook, 31st edition, tables 25 and 26a. Three metric rows are printed .0001 beside the table’s own rule; the tests name them.',
+    unit: 'in',
+    places: 4,
+    tolerance: EXACT,
+    rows: [
+      ...INSERTS.flatMap(([thread, two, twoMin, twoMax, three, threeMin, threeMax]) => [
+        ...tapRows(`STI ${thread}`, 'H', two, twoMin, twoMax),
+        ...tapRows(`STI ${thread}`, 'H', three, threeMin, threeMax),
+      ]),
+      ...METRIC.flatMap(([thread, number, min, max]) =>
+        tapRows(`EG ${thread}`, 'H', number, min, max),
+      ),
+    ],
+  },
+  {
+    id: 'd-limits',
+    title: 'Tap limits, D numbers: deviation from the basic pitch diameter',
+    source: 'tap-limit-lists',
+    read: 'A tool catalogue.',
+    unit: 'µm',
+    places: 0,
+    tolerance: EXACT,
+    rows: D_LIMITS.flatMap(([thread, basic, number, lower, upper]) =>
+      deviationRows(thread, basic, 'D', number, lower, upper),
+    ),
+  },
+  {
+    id: 'iso-2857-sizes',
+    title: 'Class 2 taps for 6H: pitch diameter',
+    source: 'iso-2857',
+    read: 'A tool catalogue.',
+    unit: 'mm',
+    places: 3,
+    tolerance: EXACT,
+    rows: CATALOGUE.flatMap(([thread, min, max]) => tapRows(thread, 'ISO', 2, min, max)),
+  },
+  {
+    id: 'iso-2857-deviations',
+    title: 'Class 2 taps for 6H: deviation from the basic pitch diameter',
+    source: 'iso-2857',
+    read: 'A second catalogue.',
+    unit: 'µm',
+    places: 0,
+    tolerance: EXACT,
+    rows: DEVIATIONS.flatMap(([thread, basic, lower, upper]) =>
+      deviationRows(thread, basic, 'ISO', 2, lower, upper),
+    ),
+  },
 ];

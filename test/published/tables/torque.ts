@@ -2,6 +2,8 @@
 import { peakTorque } from '../../../core/load/torque';
 import type { MaterialId } from '../../../core/material/material';
 import { findMaterial } from '../../../core/material/table';
+import { TORQUE_BAND } from '../../../core/tap/styles';
+import { round, type PublishedTable } from './table';
 
 export interface Size {
   major: number;
@@ -41,4 +43,34 @@ export const MAKERS: [MaterialId, string, kc: number, k: number][] = [
   ['stainless-austenitic', 'X6CrNi18-10, 209 HB', 4200, 1.35],
   ['iron-grey', 'grey iron 25, 193 HB', 2900, 1.25],
   ['al-cast', 'AlSi8Cu3', 1300, 1.25],
+];
+
+export const LOAD_TABLES: PublishedTable[] = [
+  {
+    id: 'torque',
+    title: 'Torque of a sharp straight-flute tap, five threads of chamfer',
+    source: 'makers-torque-table',
+    read: `The formula, specific forces and factors of a tool maker’s catalogue page: those are printed, the torques are what they make. Here stands the middle of a band that reaches ${TORQUE_BAND} times as far up, and as far down.`,
+    unit: 'N·m',
+    places: 1,
+    tolerance: '25 %: between its own two editions the maker differs by 15 %',
+    rows: MAKERS.flatMap(([id, name, kc, k]) =>
+      (
+        [
+          ['M6', M6],
+          ['M10', M10],
+          ['M20', M20],
+        ] as const
+      ).map(([size, of]) => {
+        const printed = makers(of, kc, k);
+        return {
+          of: `${size}, ${name}`,
+          what: '',
+          printed: round(printed, 2),
+          here: round(ours(of, id), 2),
+          within: round(0.25 * printed, 2),
+        };
+      }),
+    ),
+  },
 ];
