@@ -2,7 +2,7 @@
 
 import { SYMPTOM_WORDS } from '../../components/words/en/symptoms';
 import { SYMPTOM_IDS } from '../../core/diagnose/symptoms';
-import { expect, expectAccessible, islandsReady, test, tooWide } from './support';
+import { expect, expectAccessible, islandsReady, planStands, test, tooWide } from './support';
 
 const PAGES = [
   '/broken-taps/',
@@ -60,11 +60,8 @@ test.describe('the finder', () => {
 
   test('a plan leads here with its hole', async ({ page }) => {
     await page.goto(`/plan/?${COVER}`);
-    await islandsReady(page);
-    await page
-      .getByRole('link', { name: /Something went wrong in this hole/ })
-      .first()
-      .click();
+    await planStands(page);
+    await page.getByRole('link', { name: /Something went wrong in this hole/ }).click();
     await expect(page).toHaveURL(/\/broken-taps\/\?.*thread=M10/);
     await expect(page.locator('.own-facts')).toContainText('M10x1.5-6H');
   });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Locator, type Page } from '@playwright/test';
-import { expect, expectAccessible, islandsReady, test, tooWide } from './support';
+import { expect, expectAccessible, islandsReady, planStands, test, tooWide } from './support';
 
 const KEY = 'tapped-hole-handbook-jobs';
 const HOLE = 'thread=M8x1.25-6H&hole=blind&depth=16&material=al-wrought&holes=4';
@@ -27,7 +27,9 @@ async function openFile(page: Page, text: string): Promise<void> {
 
 test('a hole goes from the planner into a job, and a second joins it', async ({ page }) => {
   await open(page, `/plan/?${HOLE}&part=Lid`);
-  await page.getByRole('link', { name: 'Keep it with the jobs' }).first().click();
+  await planStands(page);
+  await page.getByRole('link', { name: 'Keep it with the jobs' }).click();
+  await expect(page).toHaveURL(/\/jobs\/\?/);
   await islandsReady(page);
   await page.getByRole('button', { name: 'Keep it', exact: true }).click();
   await expect(jobs(page)).toHaveCount(1);

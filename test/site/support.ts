@@ -52,6 +52,15 @@ export async function islandsReady(page: Page): Promise<void> {
   await expect(waiting).toHaveCount(0, { timeout: 10_000 });
 }
 
+/**
+ * Waits until the planner's own answer stands in the worked example's place: a press while the two change
+ * places falls between them.
+ */
+export async function planStands(page: Page): Promise<void> {
+  await islandsReady(page);
+  await expect(page.locator('#example')).toBeHidden();
+}
+
 const EVERY_RULE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /**
