@@ -6,17 +6,18 @@
 import { HTMLElement, parse } from 'node-html-parser';
 import type { Entry, EntryKind } from '../../components/search/entry.ts';
 import { SYMPTOM_WORDS } from '../../components/words/en/symptoms.ts';
-import { SITE_NAME } from '../name.ts';
+import { INDEXED } from '../../components/words/en/search.ts';
+import { LANGUAGE } from '../../components/words/en/site.ts';
 
 /** Shown under a title; more would be read by nobody. */
 const NOTE = 150;
-/** What a thread's page always answers, whatever its thread. */
-const OF_EVERY_THREAD = 'tap drill limits class gauge hole tap engagement chamfer';
 /** Pages that are another one at a second address, or the search itself. */
 const LEFT_OUT = ['/', '/search/', '/404.html', '/no-network/'];
 
 /** The questions at the end of a lesson: called alike everywhere, and found with the part before them. */
 const QUESTIONS = 'check-yourself';
+
+const COARSE = new RegExp(`\\b${INDEXED.coarse}\\b|UNC\\b`);
 
 const KINDS: readonly [RegExp, EntryKind][] = [
   [/^\/calculators\/./, 'calculator'],
@@ -68,15 +69,15 @@ function threadEntry(address: string, main: HTMLElement): Entry {
   const title = textOf(main.querySelector('h1'));
   const reading = textOf(main.querySelector('header p.quiet'));
   const size = title.split(/x|-(?=\d+\s)/)[0] ?? '';
-  const usual = /\bcoarse\b|UNC\b/.test(`${reading.split(',')[0]} ${title}`);
+  const usual = COARSE.test(`${reading.split(',')[0]} ${title}`);
   return {
     id: address,
     kind: 'thread',
     title,
     note: short(reading),
     // Who types a size alone means its coarse thread.
-    also: usual ? `${size} ${size} coarse` : '',
-    text: `${reading} ${OF_EVERY_THREAD}`,
+    also: usual ? `${size} ${size} ${INDEXED.coarse}` : '',
+    text: `${reading} ${INDEXED.ofEveryThread}`,
     takesThread: false,
   };
 }
@@ -121,7 +122,7 @@ function symptoms(address: string): Entry[] {
 }
 
 function pageEntry(address: string, kind: EntryKind, root: HTMLElement, main: HTMLElement): Entry {
-  const title = textOf(root.querySelector('title')).replace(` · ${SITE_NAME}`, '');
+  const title = textOf(root.querySelector('title')).replace(` · ${LANGUAGE.site}`, '');
   const description =
     root.querySelector('meta[name=description]')?.getAttribute('content')?.trim() ?? '';
   return {

@@ -2,6 +2,8 @@
 
 export const COURSE = {
   title: 'Teach',
+  description:
+    'The lessons as screens for a class, with notes for the instructor, a plan of four sessions, a rubric and public standards.',
   intro:
     'Every lesson as screens for a class: one idea each, answers held back, the figures live. Your own notes stay on your own screen.',
   how: 'How the screens work',
@@ -30,6 +32,7 @@ export const COURSE = {
   standards: 'Where it leads: public standards',
   standardsText:
     'Summarised in our own words, from memory, to help you find your way. The standard itself decides; look up its current edition. Nothing here is endorsed by any of these bodies, and no lesson is a qualification.',
+  memory: 'From memory.',
   safety:
     'Demonstrations on a machine follow its manual, the safety data sheets and the rules of your place.',
   safetyLink: 'Safety',

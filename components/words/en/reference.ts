@@ -218,6 +218,7 @@ export const BAR = {
 } as const;
 
 export const TABLES = {
+  title: '{series} threads: limits and drills',
   thread: 'Thread',
   hole: 'Hole, {unit}',
   pitch: 'Pitch diameter, {unit}',

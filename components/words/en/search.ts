@@ -23,6 +23,17 @@ export const SEARCH = {
   withThread: '{title}: {thread}',
 } as const;
 
+/** Heads the list of pages in the header. */
+export const ALL_PAGES = 'Pages';
+
+/** What the index is made with. */
+export const INDEXED = {
+  /** A thread's page always answers these, whatever its thread. */
+  ofEveryThread: 'tap drill limits class gauge hole tap engagement chamfer',
+  /** As the reading of a coarse thread says it, and as somebody types it. */
+  coarse: 'coarse',
+} as const;
+
 export const KIND_NAMES: Record<EntryKind, string> = {
   page: 'Page',
   calculator: 'Calculator',

@@ -16,6 +16,12 @@ export const FRAME = {
   about: 'About, and what it does not know',
 };
 
+/** Beside the site's name and version, in the footer and on a class's first screen. */
+export const EDITION = {
+  built: 'built',
+  licence: 'MIT licence.',
+};
+
 /** Said of the header's lines. */
 export const LINES = {
   plan: 'Plan a hole',

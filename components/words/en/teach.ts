@@ -30,6 +30,12 @@ export const TEACH = {
   answerLines: 'Your answer',
 } as const;
 
+/** What a lesson is called when it stands before a class. */
+export const DECK = {
+  title: 'Teach: {title}',
+  description: '{title}, one idea a screen, for a class. {question}',
+} as const;
+
 export const NOTES = {
   minutes: '{minutes} min',
   timing: 'Time',

@@ -24,6 +24,11 @@ export const FRAME: typeof english.FRAME = {
   sources: 'Fuentes, y cuánto fiarse de ellas (en inglés)',
 };
 
+export const EDITION: typeof english.EDITION = {
+  built: 'hecho el',
+  licence: 'Licencia MIT.',
+};
+
 export const LINES: typeof english.LINES = {
   plan: 'Planear un agujero',
   threads: 'Threads',

@@ -1,0 +1,19 @@
+/** What each work that travels with the handbook does in it. English. */
+
+export const LICENCES = {
+  head: 'The handbook itself is under the MIT licence. It carries these works of others.',
+  works: {
+    '@fontsource-variable/atkinson-hyperlegible-next': 'typeface Atkinson Hyperlegible Next',
+    preact: 'draws what moves on a page',
+    '@preact/signals': 'travels with Preact',
+    astro: 'wakes the moving parts of a page',
+    'd3-array': 'ticks of the charts',
+    'd3-shape': 'lines and areas of the charts',
+    minisearch: 'index of the search',
+    papaparse: 'tables of the tap drawer and the jobs',
+    uqr: 'QR code of the job card',
+    'workbox-precaching': 'keeps the handbook on the device',
+    'workbox-core': 'travels with workbox-precaching',
+    valibot: 'checks what the device has stored',
+  },
+};
