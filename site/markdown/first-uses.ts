@@ -6,8 +6,8 @@ export interface Term {
   term: string;
 }
 
-/** Words too common to be a link wherever they first stand. */
-const EVERYDAY: readonly string[] = ['class', 'land', 'pitch', 'chips', 'chamfer of the hole'];
+/** Terms, by id, that are too common a word to be a link wherever they first stand. */
+const EVERYDAY: readonly string[] = ['class', 'land', 'pitch', 'swarf'];
 
 /** Inside these nothing is linked: it is a link already, a heading, a figure, a control, or loaded with script. */
 const CLOSED =
@@ -35,7 +35,7 @@ function depthAfter(tag: string, depth: number): number {
  */
 export function linkFirstUses(html: string, terms: readonly Term[]): string {
   const open = terms
-    .filter(({ term }) => !EVERYDAY.includes(term))
+    .filter(({ id }) => !EVERYDAY.includes(id))
     .sort((a, b) => b.term.length - a.term.length)
     .map(({ id, term }) => ({ id, pattern: patternOf(term) }));
   let depth = 0;
