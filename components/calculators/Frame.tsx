@@ -1,7 +1,7 @@
 /** The live part of a calculator's page: its form, and the answer in the place of the worked example. */
 
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
 import { comeTo } from '../result/comeTo';
@@ -77,6 +77,14 @@ function Waiting<Name extends string, Answer>({ words, state }: PartProps<Name, 
 function Answer<Name extends string, Answered>(props: FrameProps<Name, Answered>) {
   const { state, words, lessons } = props;
   const { engine, attempt, failed, unit } = state;
+  // Kept as it is while only the form is drawn anew.
+  const answered = useMemo(
+    () =>
+      engine && attempt && attempt.answer !== null ? (
+        <engine.Result answer={attempt.answer} unit={unit} lessons={lessons} />
+      ) : null,
+    [engine, attempt, unit, lessons],
+  );
   if (failed && !engine) {
     return (
       <Notice level="stop" title={TEXT.notLoaded}>
@@ -92,10 +100,7 @@ function Answer<Name extends string, Answered>(props: FrameProps<Name, Answered>
       </Notice>
     );
   }
-  if (!engine || !attempt || attempt.answer === null) {
-    return <Waiting words={words} state={state} />;
-  }
-  return <engine.Result answer={attempt.answer} unit={unit} lessons={lessons} />;
+  return answered ?? <Waiting words={words} state={state} />;
 }
 
 /** What was worked out, in the page's title: a bookmark and a printed sheet say which hole they are. */

@@ -8,6 +8,7 @@ import { restateLength } from '../fields/readLength';
 import { useEngine } from '../planner/useEngine';
 import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
+import { usePainted } from '../state/usePainted';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import type { Unit } from '../words/format';
 import type { Attempt, CalculatorWords, Engine, Inputs, ValuesOf } from './calculator';
@@ -32,9 +33,10 @@ export interface CalculatorState<Name extends string, Answer> {
   engine: Engine<Name, Answer> | null;
   failed: boolean;
   notes: readonly AddressNote[];
+  /** Which the attempt was made in. */
   unit: Unit;
   started: boolean;
-  /** Null while nothing can be reckoned yet. */
+  /** Null while nothing can be reckoned yet. At what stood in the form one picture ago. */
   attempt: Attempt<Name, Answer> | null;
   form: FormOf<Name>;
   /** Problems that are shown now, field by field. */
@@ -102,22 +104,23 @@ export function useCalculator<Name extends string, Answer>(
     address.settle();
   });
 
-  const attempt = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
+  const asked = usePainted(useMemo(() => ({ values, unit }), [values, unit]));
+  const attempt = useMemo(() => engine?.attempt(asked.values, asked.unit) ?? null, [engine, asked]);
+  const current = asked.values === values && asked.unit === unit;
   // While a field is being typed in, nothing is said about it, nor about how it sits with others.
   const shown = (attempt?.problems ?? [])
     .filter(
       ({ field, whole }) =>
         complaining.has(field) && field !== editing && !(whole && editing !== null),
     )
-    .map(({ field, problem }) => ({ field, text: engine?.complaint(field, problem, unit) ?? '' }));
+    .map(({ field, problem }) => ({ field, text: engine?.complaint(field, problem, asked.unit) ?? '' }));
 
-  const inVain = attempt !== null && attempt.problems.length > 0;
   // A form that was sent while the engine was still loading is judged when it comes.
   useEffect(() => {
     if (!sentEarly || attempt === null) return;
     setSentEarly(false);
-    if (inVain) setRefusals((count) => count + 1);
-  }, [sentEarly, attempt, inVain]);
+    if (attempt.problems.length > 0) setRefusals((count) => count + 1);
+  }, [sentEarly, attempt]);
 
   const put = (next: ValuesOf<Name>) => {
     address.set(restated(inputs, next, 'mm', unit));
@@ -129,7 +132,7 @@ export function useCalculator<Name extends string, Answer>(
     engine,
     failed,
     notes: address.notes,
-    unit,
+    unit: asked.unit,
     started,
     attempt,
     shown,
@@ -160,9 +163,10 @@ export function useCalculator<Name extends string, Answer>(
       setComplaining(new Set(fields.map(({ name }) => name)));
       address.settle();
       setTouched(true);
-      if (inVain) setRefusals((count) => count + 1);
-      if (attempt === null) setSentEarly(true);
-      return attempt !== null && !inVain;
+      const latest = current ? attempt : (engine?.attempt(values, unit) ?? null);
+      if (latest === null) setSentEarly(true);
+      else if (latest.problems.length > 0) setRefusals((count) => count + 1);
+      return latest?.problems.length === 0;
     },
     put,
     clear: () => put(initialValues(fields)),

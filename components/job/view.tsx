@@ -78,7 +78,7 @@ function Blanks({ planner, back }: { planner: PlannerState; back: string }) {
 const loadEngine = () => import('./engine');
 
 function Sheet({ planner, version, back }: SheetProps) {
-  const { engine, attempt, failed, form, unit } = planner;
+  const { engine, attempt, failed, form, asked } = planner;
   const place = usePlace(planQuery(form.values), version);
   if (failed && !engine) {
     return (
@@ -102,7 +102,7 @@ function Sheet({ planner, version, back }: SheetProps) {
       plan={attempt.plan}
       request={attempt.request}
       values={form.values}
-      unit={unit}
+      unit={asked.unit}
       example={false}
       {...place}
     />

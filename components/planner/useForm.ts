@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { restateLength } from '../fields/readLength';
 import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
+import { usePainted } from '../state/usePainted';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import type { Unit } from '../words';
 import type * as engineModule from './engine';
@@ -33,10 +34,11 @@ export interface PlannerState<E extends Engine = Engine> {
   /** It could not be loaded. */
   failed: boolean;
   notes: readonly AddressNote[];
-  unit: Unit;
   started: boolean;
   /** Null while nothing can be reckoned yet. */
   attempt: Attempt | null;
+  /** What the attempt was made with, one picture behind the form. */
+  asked: { values: Inputs; unit: Unit };
   form: FormState;
   /** Problems that are shown now, field by field. */
   shown: { field: InputName; text: string }[];
@@ -78,18 +80,20 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   const [unread, setUnread] = useState(false);
   const { unit, values, notes, set, settle, started } = useInputs(complaints.arrived);
   const { engine, failed } = useEngine(load, started || touched);
-  const result = useMemo(() => engine?.attempt(values, unit) ?? null, [engine, values, unit]);
+  const asked = usePainted(useMemo(() => ({ values, unit }), [values, unit]));
+  const result = useMemo(() => engine?.attempt(asked.values, asked.unit) ?? null, [engine, asked]);
+  const current = asked.values === values && asked.unit === unit;
 
   // Sent before there was anything to judge it with: it is judged when there is.
   useEffect(() => {
-    if (!sent || !result) return;
+    if (!sent || !result || !current) return;
     setSent(false);
     if (result.problems.length > 0) refused();
-  }, [sent, result, refused]);
+  }, [sent, result, current, refused]);
 
   const shown = (result?.problems ?? []).filter(complaints.due).map(({ field, problem }) => ({
     field,
-    text: engine?.fieldProblemText(field, problem, unit) ?? '',
+    text: engine?.fieldProblemText(field, problem, asked.unit) ?? '',
   }));
   /** A whole callout in the thread's field fills the others. */
   const takeCallout = () => {
@@ -115,9 +119,9 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
     engine,
     failed,
     notes,
-    unit,
     started,
     attempt: result,
+    asked,
     shown,
     refusals: complaints.refusals,
     form: {
@@ -136,7 +140,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       problem: (name) => shown.find(({ field }) => field === name)?.text,
       reading: (name) => {
         if (!engine || !result) return '';
-        const read = engine.readingOf(name, values, unit, result);
+        const read = engine.readingOf(name, asked.values, asked.unit, result);
         const filled = name === 'thread' && callout.said !== '' && callout.thread === values.thread;
         return filled ? callout.said : read;
       },
@@ -146,7 +150,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       settle();
       setTouched(true);
       setSent(true);
-      return result !== null && result.problems.length === 0;
+      return (current ? result : engine?.attempt(values, unit))?.problems.length === 0;
     },
     put,
     clear: () => put(initialValues(FIELDS)),

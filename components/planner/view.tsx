@@ -1,6 +1,6 @@
 /** The planner: type the hole on the left, read the answer on the right. */
 
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
@@ -9,7 +9,8 @@ import { cardAddress, EXAMPLE } from './examples';
 import { addressNoteText, TEXT } from './messages';
 import { MoreFields } from './MoreFields';
 import { PlannerForm } from './PlannerForm';
-import { useForm, type PlannerState } from './useForm';
+import type { Attempt } from './state';
+import { useForm, type Engine, type PlannerState } from './useForm';
 import { Waiting } from './Waiting';
 
 export interface PlannerProps {
@@ -26,10 +27,37 @@ interface AnswerProps {
   lessons: readonly string[];
 }
 
+interface PlanProps extends Pick<PlannerState, 'asked'> {
+  engine: Engine;
+  attempt: Attempt;
+  lessons: readonly string[];
+}
+
+function Plan({ engine, attempt, asked, lessons }: PlanProps) {
+  const { plan, request, notes, thread } = attempt;
+  if (!plan || !request) return null;
+  const known = thread.ok ? thread.notes.map(({ code }) => code) : [];
+  return (
+    <engine.PlanResult
+      plan={plan}
+      request={request}
+      notes={notes.filter(({ code }) => !known.includes(code))}
+      unit={asked.unit}
+      lessons={lessons}
+      card={cardAddress(asked.values)}
+    />
+  );
+}
+
 const loadEngine = () => import('./engine');
 
 function Answer({ planner, lessons }: AnswerProps) {
-  const { engine, attempt, failed, form } = planner;
+  const { engine, attempt, failed, asked } = planner;
+  // Kept as it is while only the form is drawn anew: comparing a whole plan with itself is felt at each key.
+  const plan = useMemo(
+    () => engine && attempt && <Plan {...{ engine, attempt, asked, lessons }} />,
+    [engine, attempt, asked, lessons],
+  );
   if (failed && !engine) {
     return (
       <Notice level="stop" title={TEXT.notLoaded}>
@@ -38,18 +66,7 @@ function Answer({ planner, lessons }: AnswerProps) {
     );
   }
   if (!engine || !attempt?.plan || !attempt.request) return <Waiting planner={planner} />;
-  const { plan, request, notes, thread } = attempt;
-  const known = thread.ok ? thread.notes.map(({ code }) => code) : [];
-  return (
-    <engine.PlanResult
-      plan={plan}
-      request={request}
-      notes={notes.filter(({ code }) => !known.includes(code))}
-      unit={planner.unit}
-      lessons={lessons}
-      card={cardAddress(form.values)}
-    />
-  );
+  return plan;
 }
 
 /** What the blank form offers besides itself. */
@@ -96,9 +113,9 @@ function useExampleGone(id: string, gone: boolean): void {
 }
 
 /** The answer for a screen reader; empty while there is none. */
-function spokenAnswer({ engine, started, attempt, unit }: PlannerState): string {
+function spokenAnswer({ engine, started, attempt, asked }: PlannerState): string {
   if (!engine || !started || !attempt?.plan || !attempt.request) return '';
-  return engine.spoken(engine.answerSentence(attempt.plan, attempt.request, unit));
+  return engine.spoken(engine.answerSentence(attempt.plan, attempt.request, asked.unit));
 }
 
 function Form({ planner, doors, onSend }: FormProps) {
