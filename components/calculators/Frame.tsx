@@ -7,6 +7,7 @@ import { FieldLink } from '../fields/FieldLink';
 import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
+import { usePageTitle } from '../state/usePageTitle';
 import type { CalculatorWords, ValuesOf } from './calculator';
 import { addressText, TEXT } from './messages';
 import type { CalculatorState } from './useCalculator';
@@ -103,17 +104,12 @@ function Answer<Name extends string, Answered>(props: FrameProps<Name, Answered>
   return answered ?? <Waiting words={words} state={state} />;
 }
 
-/** What was worked out, in the page's title: a bookmark and a printed sheet say which hole they are. */
-function usePageTitle<Name extends string, Answer>(state: CalculatorState<Name, Answer>): void {
-  const site = useRef<string | null>(null);
-  useEffect(() => {
-    site.current ??= document.title;
-    const { engine, attempt, started, refusals, shown } = state;
-    const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
-    const answer = started ? (attempt?.answer ?? null) : null;
-    const about = engine && answer !== null ? `${engine.subject(answer)} · ` : '';
-    document.title = error + about + site.current;
-  });
+/** What stands before the site's name in the page's title. */
+function titleOf<Name extends string, Answer>(state: CalculatorState<Name, Answer>): string {
+  const { engine, attempt, started, refusals, shown } = state;
+  const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
+  const answer = started ? (attempt?.answer ?? null) : null;
+  return error + (engine && answer !== null ? `${engine.subject(answer)} · ` : '');
 }
 
 /** Takes the worked example out of the page, not only out of sight: an answer may use the same ids. */
@@ -142,7 +138,7 @@ export function Frame<Name extends string, Answered>(props: FrameProps<Name, Ans
   const { words, state, example } = props;
   const { notes, refusals, shown, started } = state;
   const box = useRef<HTMLElement>(null);
-  usePageTitle(state);
+  usePageTitle(titleOf(state));
   useExampleGone(started);
 
   const send = (event: Event) => {

@@ -7,6 +7,7 @@ import { addressText } from '../calculators/messages';
 import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
+import { usePageTitle } from '../state/usePageTitle';
 import { EXAMPLE } from './examples';
 import { Files } from './Files';
 import { initialValues } from '../state/address';
@@ -83,21 +84,17 @@ function Answer({ part, version }: { part: PartState; version: string }) {
   );
 }
 
-function usePageTitle({ values, refusals, shown, started }: PartState): void {
-  const site = useRef<string | null>(null);
-  useEffect(() => {
-    site.current ??= document.title;
-    const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
-    const part = started && values.part !== '' ? `${values.part} · ` : '';
-    document.title = error + part + site.current;
-  });
+/** What stands before the site's name in the page's title. */
+function titleOf({ values, refusals, shown, started }: PartState): string {
+  const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
+  return error + (started && values.part !== '' ? `${values.part} · ` : '');
 }
 
 export function Part({ version, example }: PartProps) {
   const part = usePart();
   const { engine, attempt, notes, refusals, shown, started, stale, unit } = part;
   const box = useRef<HTMLElement>(null);
-  usePageTitle(part);
+  usePageTitle(titleOf(part));
   useEffect(() => {
     const found = document.getElementById(example);
     if (found) found.hidden = started;

@@ -5,6 +5,7 @@ import { ErrorSummary } from '../fields/ErrorSummary';
 import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
+import { usePageTitle } from '../state/usePageTitle';
 import { cardAddress, EXAMPLE } from './examples';
 import { addressNoteText, TEXT } from './messages';
 import { MoreFields } from './MoreFields';
@@ -94,15 +95,10 @@ function Doors({
 
 const NO_DOORS: NonNullable<PlannerProps['doors']> = [];
 
-/** The plan in the page's title: a bookmark and a printed sheet say which hole they are. */
-function usePageTitle({ started, attempt, refusals, shown }: PlannerState): void {
-  const site = useRef<string | null>(null);
-  useEffect(() => {
-    site.current ??= document.title;
-    const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
-    const hole = started && attempt?.plan ? `${attempt.plan.thread.designation} · ` : '';
-    document.title = error + hole + site.current;
-  });
+/** What stands before the site's name in the page's title. */
+function titleOf({ started, attempt, refusals, shown }: PlannerState): string {
+  const error = refusals > 0 && shown.length > 0 ? TEXT.errorTitle : '';
+  return error + (started && attempt?.plan ? `${attempt.plan.thread.designation} · ` : '');
 }
 
 function useExampleGone(id: string, gone: boolean): void {
@@ -164,7 +160,7 @@ interface FormProps extends Pick<PlannerProps, 'doors'> {
 export function Planner({ lessons, doors, example }: PlannerProps) {
   const planner = useForm(loadEngine);
   const answer = useRef<HTMLElement>(null);
-  usePageTitle(planner);
+  usePageTitle(titleOf(planner));
   useExampleGone(example, planner.started);
 
   const send = (event: Event) => {
