@@ -55,7 +55,7 @@ function nearDrills(window: Range, series: readonly DrillSeries[] | undefined): 
   const stocked = drillsBetween(from, to, series);
   if (series && !series.includes('metric')) return stocked;
   const steps = stepDrills({ min: from, max: to }).filter(
-    (drill) => !stocked.some(({ name, series: own }) => own === 'metric' && name === drill.name),
+    (drill) => !stocked.some(({ name }) => name === drill.name),
   );
   return [...stocked, ...steps].sort((a, b) => a.diameter - b.diameter);
 }
@@ -94,7 +94,7 @@ export interface FormHoleOptions {
   system?: 'metric' | 'inch' | undefined;
 }
 
-/** The usable drill nearest the usual hole, of the wished system where it has one. */
+/** The usable drill nearest the usual hole, of the wished system where it has one; of two equally near the smaller. */
 function nearest(drills: FormDrill[], usual: number, system?: 'metric' | 'inch'): FormDrill | null {
   const usable = drills.filter((drill) => drill.verdict !== 'outside');
   const own = usable.filter((drill) => (drill.series === 'metric') === (system === 'metric'));

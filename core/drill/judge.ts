@@ -64,7 +64,7 @@ export interface DrillPreference {
 /**
  * The drill to use, from a judged list: one surely inside if there is one, else one at risk, else null.
  * Among equals: the shop's own system, then (hard material) the largest, else the listed drill, else
- * the one nearest the target. Source: common practice.
+ * the one nearest the target, of two equally near the smaller. Source: common practice.
  */
 export function bestDrill(drills: DrillChoice[], wish: DrillPreference): DrillChoice | null {
   const surely = drills.filter((drill) => drill.verdict === 'inside');

@@ -22,7 +22,7 @@ export function listedDrill(thread: Thread): string | undefined {
   }
   const { form, inch } = thread;
   if (inch && (form === 'G' || form === 'Rp')) return named(WHITWORTH_DRILLS[form][inch.size]);
-  if (thread.system !== 'metric' || thread.series !== 'coarse') return undefined;
+  if (thread.series !== 'coarse') return undefined;
   return named(ISO_2306_COARSE[String(thread.diameter)]);
 }
 

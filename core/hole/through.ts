@@ -31,7 +31,7 @@ export function throughReach(
   const tip = throughTip(thickness, { ...chain, clearance: 0 });
   const past = tip - thickness;
   const short = Math.max(0, past - clearBelow);
-  const fullThread = Math.max(0, Math.min(thickness, thickness - short));
+  const fullThread = Math.max(0, thickness - short);
   return { tip, past, short, fullThread };
 }
 

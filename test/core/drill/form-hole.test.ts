@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formTapHole, standardThreads } from '../../../core';
-import { balancedFormHole } from '../../../core/drill/form-hole';
+import type { DrillSeries } from '../../../core/drill/drill';
+import { balancedFormHole, percentLost, type FormHoleOptions } from '../../../core/drill/form-hole';
 import { formPercent } from '../../../core/drill/percent';
 
 const metric = (major: number, pitch: number) =>
@@ -48,6 +49,53 @@ describe('the hole before a form tap', () => {
       metal += (pitch - (pitch / 8 + 2 * depth * Math.tan(Math.PI / 6))) * (height / slices);
     }
     expect(balancedFormHole(major, pitch, percent)).toBeCloseTo(major - (2 * metal) / pitch, 6);
+  });
+
+  const names = (major: number, pitch: number, series: DrillSeries[]) =>
+    formTapHole({ major, pitch }, { series }).drills.map(({ name }) => name);
+
+  // The window and half of it to either side, by hand from D - 0.0068 % P; each drill once.
+  it.each<[string, number, number, DrillSeries[], string[]]>([
+    ['M6: 5.44 to 5.64 in steps of 0.05', 6, 1, ['metric'], ['5.45', '5.5', '5.55', '5.6']],
+    ['9.94 to 10.14', 10.5, 1, ['metric'], ['9.95', '10.0', '10.05', '10.1']],
+    [
+      'below 1 mm in hundredths: M1',
+      1,
+      0.25,
+      ['metric'],
+      ['0.86', '0.87', '0.88', '0.89', '0.9', '0.91'],
+    ],
+    ['no metric steps where metric is not in stock', 6, 1, ['fraction'], ['7/32']],
+  ])('%s', (_, major, pitch, series, expected) => {
+    expect(names(major, pitch, series)).toEqual(expected);
+  });
+
+  it.each<[string, [number, number], FormHoleOptions, string | undefined]>([
+    // 7/32 (5.556) lies nearer to 5.558 than 5.55 does.
+    ['the nearest of all, unless a system is wished', [6, 1], {}, '7/32'],
+    ['the nearest of all, metric', [4, 0.7], {}, '3.7'],
+    ['of the wished system: metric', [6, 1], { system: 'metric' }, '5.55'],
+    ['of the wished system: inch', [4, 0.7], { system: 'inch' }, '#27'],
+    [
+      'of the other where the wished has none',
+      [6, 1],
+      { system: 'inch', series: ['metric'] },
+      '5.55',
+    ],
+    // 18.725 to 18.98, usual 18.895: two usable drills are larger.
+    ['not merely the largest', [20, 2.5], { series: ['metric'] }, '18.9'],
+    ['of two equally near the smaller: 5.575', [6.017, 1], { series: ['metric'] }, '5.55'],
+    // 19/64 (7.541) is near enough to be seen, and past 60 % (7.49).
+    ['none where all lie outside', [8, 1.25], { series: ['fraction'] }, undefined],
+  ])('picks %s', (_, [major, pitch], options, name) => {
+    const found = formTapHole({ major, pitch }, options);
+    expect(found.drill?.name).toBe(name);
+    expect(found.drills.length).toBeGreaterThan(0);
+  });
+
+  it('what a step larger costs: M6 by 0.05 mm 7 %, nothing by nothing', () => {
+    expect(percentLost(metric(6, 1), 0.05)).toBeCloseTo(7.35, 2);
+    expect(percentLost(metric(6, 1), 0)).toBe(0);
   });
 
   it('keeps to the series in stock', () => {

@@ -65,7 +65,17 @@ describe('chamfer from both depths', () => {
 
   it('a hole one pitch deeper than its thread has room for none', () => {
     const outcome = solveBlindHole({ pitch: 1.5, fullThread: 15, shoulder: 16.5, ...plain });
-    expect(outcome).toMatchObject({ ok: false, problems: [{ code: 'no-room' }] });
+    expect(outcome).toEqual({ ok: false, problems: [{ code: 'no-room', field: 'shoulder' }] });
+  });
+
+  it('a hole just deeper than that holds a sliver of chamfer', () => {
+    const found = solve({ pitch: 1.5, fullThread: 15, shoulder: 16.53, ...plain });
+    expect(found).toMatchObject({ threads: expect.closeTo(0.02, 9) });
+  });
+
+  it('a male centre takes its own length, in pitches, from the chamfer', () => {
+    const sum = { pitch: 1.5, fullThread: 15, shoulder: 21.75, clearance: 1, centre: 1.5 };
+    expect(solve(sum)).toMatchObject({ threads: expect.closeTo(2.5, 9), roomInPitches: 4.5 });
   });
 });
 
@@ -74,6 +84,20 @@ describe('refuses', () => {
     expect(solveBlindHole({ pitch: 1, fullThread: 12, ...plain }).ok).toBe(false);
     const all = { pitch: 1, fullThread: 12, shoulder: 20, chamfer: FORM_C, ...plain };
     expect(solveBlindHole(all)).toMatchObject({ ok: false, problems: [{ code: 'two-of-three' }] });
+  });
+
+  // M10×1.5, 2–3 threads and a pitch of stop: the shortest chamfer wants 4.5 mm before any thread is full.
+  it.each([3, 4.5])(
+    'a floor at %d mm, where even the shortest chamfer leaves no full thread',
+    (floor) => {
+      const outcome = solveBlindHole({ pitch: 1.5, shoulder: floor, chamfer: FORM_C, ...plain });
+      expect(outcome).toEqual({ ok: false, problems: [{ code: 'no-room', field: 'shoulder' }] });
+    },
+  );
+
+  it('but not a floor where only the longest chamfer leaves none', () => {
+    const found = depth({ pitch: 1.5, shoulder: 5, chamfer: FORM_C, ...plain });
+    expect(found).toEqual({ worst: 0, middle: 0, best: 0.5 });
   });
 });
 
@@ -114,15 +138,17 @@ describe('from any side the same sum', () => {
 });
 
 describe('bands of thread against hole depth', () => {
-  const bands = threadDepthBands({ pitch: 1.25, system: 'metric', ...plain }, 0, 40);
+  const M8 = { pitch: 1.25, system: 'metric', ...plain } as const;
 
   it('hold every class, never fall, and say the same as the sum', () => {
+    const bands = threadDepthBands(M8, 0, 40);
     expect(bands.map(({ chamfer }) => chamfer.form)).toEqual(['A', 'D', 'C', 'E']);
     for (const { chamfer, points } of bands) {
       points.forEach(({ shoulder, sure, atBest }, index) => {
         const before = points[index - 1];
         expect(sure).toBeLessThanOrEqual(atBest);
         if (before) expect(sure).toBeGreaterThanOrEqual(before.sure);
+        if (before) expect(shoulder).toBeGreaterThan(before.shoulder);
         if (sure > 0) {
           const sum = depth({ pitch: 1.25, shoulder, chamfer: chamfer.threads, ...plain });
           expect([sum.worst, sum.best]).toEqual([sure, atBest]);
@@ -131,10 +157,27 @@ describe('bands of thread against hole depth', () => {
     }
   });
 
-  it('the corner where an edge leaves zero is among the points', () => {
-    const formC = bands[2]!.points;
-    for (const room of [(3 + 1) * 1.25, (2 + 1) * 1.25]) {
-      expect(formC.some(({ shoulder }) => Math.abs(shoulder - room) < 1e-9)).toBe(true);
-    }
+  const depths = (from: number, to: number, steps: number) =>
+    threadDepthBands({ pitch: 1, system: 'metric', ...plain }, from, to, steps)
+      .find(({ chamfer }) => chamfer.form === 'C')!
+      .points.map(({ shoulder }) => shoulder);
+
+  // M6×1, form C (2–3 threads) and a pitch of stop: the edges leave zero at 3 and at 4 mm.
+  it.each([
+    ['even steps, both corners among them', 0, 10, 4, [0, 2.5, 3, 4, 5, 7.5, 10]],
+    ['a corner on a step is there once', 0, 8, 4, [0, 2, 3, 4, 6, 8]],
+    ['corners outside are left out', 5, 10, 2, [5, 7.5, 10]],
+    ['as are corners at the ends', 3, 4, 2, [3, 3.5, 4]],
+    ['one corner inside', 3.5, 4.5, 1, [3.5, 4, 4.5]],
+    ['the other', 2.5, 3.5, 1, [2.5, 3, 3.5]],
+  ])('%s: from %d to %d in %d', (_, from, to, steps, expected) => {
+    expect(depths(from, to, steps)).toEqual(expected);
+  });
+
+  it('takes twelve steps unless told otherwise', () => {
+    const [formA] = threadDepthBands(M8, 20, 44);
+    expect(formA!.points.map(({ shoulder }) => shoulder)).toEqual(
+      Array.from({ length: 13 }, (_, index) => 20 + 2 * index),
+    );
   });
 });

@@ -41,13 +41,14 @@ describe('DIN 76-1 run-out beside the chain', () => {
 });
 
 describe("hole sizes by length of engagement (Machinery's Handbook; last row from memory)", () => {
-  const rows = (text: string) => {
+  const of = (text: string) => {
     const thread = readThread(text);
     if (!thread.ok) throw new Error(text);
     const limits = threadLimits(thread.value);
     if (!limits.ok) throw new Error(text);
-    return holesByEngagement(limits.value).map(({ hole }) => [hole.min, hole.max]);
+    return holesByEngagement(limits.value);
   };
+  const rows = (text: string) => of(text).map(({ hole }) => [hole.min, hole.max]);
 
   it('1/4-20-2B', () => {
     expect(rows('1/4-20-2B')).toEqual([
@@ -58,7 +59,27 @@ describe("hole sizes by length of engagement (Machinery's Handbook; last row fro
     ]);
   });
 
-  it('speaks of inch classes only', () => {
+  // 3B is held to four places (0.3300 to 0.3372): quarters of 0.0072, added by hand.
+  it('3/8-24-3B to the ten-thousandth, as its class is', () => {
+    expect(rows('3/8-24-3B')).toEqual([
+      [0.33, 0.3336],
+      [0.3318, 0.3354],
+      [0.3336, 0.3372],
+      [0.3354, 0.339],
+    ]);
+  });
+
+  it('a third, two thirds, one and a half and three diameters; the last is from memory', () => {
+    expect(of('1/4-20-2B').map(({ engagement, source }) => [engagement, source])).toEqual([
+      [{ min: 0, max: 1 / 3 }, 'handbook-drills'],
+      [{ min: 1 / 3, max: 2 / 3 }, 'handbook-drills'],
+      [{ min: 2 / 3, max: 1.5 }, 'handbook-drills'],
+      [{ min: 1.5, max: 3 }, 'from-memory'],
+    ]);
+  });
+
+  it('speaks of inch classes only, and where the largest hole is known', () => {
     expect(rows('M8')).toEqual([]);
+    expect(rows('1/4-20 UNJC-3B')).toEqual([]);
   });
 });
