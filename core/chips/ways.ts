@@ -35,9 +35,11 @@ export type AheadWay = (typeof AHEAD_WAYS)[number];
 
 export interface Way {
   way: AheadWay;
-  /** mm, or for a chip that breaks the packing factor it must have. */
+  /** mm, or for a chip that breaks the packing factor it must have at most. */
   numbers: Record<string, number>;
 }
+
+const LOOSEST_FIRST = [...CHIP_BULKS].reverse();
 
 /** Shoulder that the chips of this bulk want under the tap, mm. */
 function shoulderFor(input: AheadInput, bulk: ChipBulk): number {
@@ -65,17 +67,14 @@ export function threadThatFits(input: AheadInput): number {
  * Lengths mm. Sources: `chip-bulking`, `common-practice`, derived.
  */
 export function waysForAhead(input: AheadInput): Way[] {
-  const { bulk, shoulder, fullThread, groove, forming } = input;
+  const { bulk, shoulder, groove, forming } = input;
   const to = shoulderFor(input, bulk);
   if (to <= shoulder + 1e-9) return [{ way: 'fits-already', numbers: { shoulder: to } }];
   const ways: Way[] = [{ way: 'deeper-hole', numbers: { to, by: to - shoulder } }];
   const shorter = threadThatFits(input);
-  if (shorter >= groove.pitch && shorter < fullThread) {
-    ways.push({ way: 'shorter-thread', numbers: { to: shorter } });
-  }
-  const breaks = CHIP_BULKS.filter((each) => PACKED_BULKING[each] < PACKED_BULKING[bulk]).find(
-    (each) => shoulderFor(input, each) <= shoulder + 1e-9,
-  );
+  if (shorter >= groove.pitch) ways.push({ way: 'shorter-thread', numbers: { to: shorter } });
+  // Its own chip does not fit here, so the loosest that does is one that packs tighter.
+  const breaks = LOOSEST_FIRST.find((each) => shoulderFor(input, each) <= shoulder + 1e-9);
   if (breaks) ways.push({ way: 'chip-that-breaks', numbers: { factor: PACKED_BULKING[breaks] } });
   ways.push({ way: 'draw-chips-back', numbers: {} });
   if (forming === 'yes' || forming === 'if-ductile')

@@ -56,7 +56,6 @@ export function strokeEnd(stroke: Stroke): number {
   return stroke.travel ?? stroke.fullThread + chamferLength(stroke);
 }
 
-/** Integral of section × radius over the groove's height, mm³, by the tap's way of working. */
 /** The way the load lies along the chamfer: widest at the nose when cutting, at the full thread when forming. Derived. */
 export function momentOf({ process, groove }: Stroke): {
   height: number;

@@ -47,7 +47,7 @@ export interface ChamferTap {
 
 /**
  * Threads of chamfer that touch metal: all of them unless the nose is smaller than the hole. mm.
- * Refuses a nose as large as the hole (`nose-not-in-hole`: the tap does not enter). Source: derived.
+ * Refuses a nose larger than the hole (`nose-not-in-hole`: the tap does not enter). Source: derived.
  */
 export function cuttingThreads(groove: Groove, tap: ChamferTap): Outcome<number> {
   const { nose, threads } = tap;
@@ -92,7 +92,8 @@ export function chamferTeeth(
     const torque = (force * (groove.hole / 2 + middle)) / 1000;
     return { number: index + 1, from, to, width, chip, force, torque };
   });
-  const heaviest = teeth.reduce((most, tooth) => (tooth.force > most.force ? tooth : most));
+  // The groove is widest at the hole's wall, so the first to bite has most to do.
+  const heaviest = teeth[0]!;
   const torque = teeth.reduce((sum, tooth) => sum + tooth.torque, 0);
   return answer({ threads, teeth, heaviest, torque, rubbing: rubbingOf(chip, material) });
 }

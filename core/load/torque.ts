@@ -83,9 +83,9 @@ export function specificForce(material: Pick<Material, 'kc11' | 'mc'>, chip: num
   return material.kc11 * Math.max(chip, THINNEST_CHIP) ** -material.mc;
 }
 
-/** Width of the groove at height y above the hole wall, mm. */
-function grooveWidth(pitch: number, height: number, y: number): number {
-  return pitch / 8 + 2 * (height - y) * TAN30;
+/** Width of the groove at the hole's wall, where it is widest, mm. */
+function grooveWidth(pitch: number, height: number): number {
+  return pitch / 8 + 2 * height * TAN30;
 }
 
 /**
@@ -100,13 +100,13 @@ export function heaviestToothLoad(
 ): number {
   const { height } = grooveGeometry(groove);
   const { step, chip } = toothGeometry(groove, threads, flutes);
-  return specificForce(material, chip) * grooveWidth(groove.pitch, height, 0) * step;
+  return specificForce(material, chip) * grooveWidth(groove.pitch, height) * step;
 }
 
 /** Integral of width × radius over the groove from height y1 to y2, mm³: the moment of the metal in reach. */
 export function grooveMoment(groove: Groove, y1: number, y2: number): number {
   const { height } = grooveGeometry(groove);
-  const full = grooveWidth(groove.pitch, height, 0);
+  const full = grooveWidth(groove.pitch, height);
   const slope = 2 * TAN30;
   const radius = groove.hole / 2;
   const at = (y: number) =>

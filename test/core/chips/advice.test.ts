@@ -5,6 +5,7 @@ import {
   CHIP_ADVICE_CODES,
   CHIP_HOLES,
   chipAdvice,
+  type ChipAdvice,
   type ChipHole,
 } from '../../../core/chips/advice';
 import { chipCourse, type ChipCourse } from '../../../core/chips/direction';
@@ -89,6 +90,12 @@ describe('what is seen at the bench', () => {
     expect(chipCourse(faceLean('climbs-left', 'right')!, 'right')).toBe('ahead');
   });
 
+  it('a flute leans by the way it winds, whatever the thread; a gash against the thread (common practice)', () => {
+    const leans = (hand: Hand) => FACES.map((face) => faceLean(face, hand));
+    expect(leans('right')).toEqual([0, 35, -35, -10, null]);
+    expect(leans('left')).toEqual([0, 35, -35, 10, null]);
+  });
+
   it('leans as the plan takes its own styles to lean', () => {
     expect(faceLean('gash', 'right')).toBe(STYLES['spiral-point'].lean);
     expect(faceLean('climbs-right', 'right')).toBe(STYLES['spiral-flute'].lean);
@@ -100,6 +107,55 @@ describe('what is seen at the bench', () => {
     for (const hand of ['right', 'left'] as const) {
       const lean = faceLean(face, hand);
       expect(lean === null || Math.abs(lean) <= 60).toBe(true);
+    }
+  });
+});
+
+describe('every course in every hole, for a long chip, a short one and one not known', () => {
+  const CHIPS = { long: steel, short: iron, unknown: undefined };
+
+  type Row = [ChipCourse, ChipHole, keyof typeof CHIPS, string, string];
+  it.each<Row>([
+    ['ahead', 'blind', 'long', 'wrong', 'packs-on-floor'],
+    ['ahead', 'blind-deep', 'long', 'check', 'needs-room-below'],
+    ['ahead', 'through', 'long', 'right', 'falls-clear'],
+    ['ahead', 'through-closed', 'long', 'wrong', 'must-not-fall'],
+    ['back', 'blind', 'long', 'right', 'clears-the-hole'],
+    ['back', 'blind-deep', 'long', 'right', 'clears-the-hole'],
+    ['back', 'through', 'long', 'works', 'lifted-for-nothing'],
+    ['back', 'through-closed', 'long', 'right', 'kept-out-below'],
+    ['back', 'blind', 'short', 'works', 'short-need-no-lift'],
+    ['back', 'blind-deep', 'short', 'works', 'short-need-no-lift'],
+    ['back', 'through', 'short', 'works', 'lifted-for-nothing'],
+    ['back', 'through-closed', 'short', 'right', 'kept-out-below'],
+    ['back', 'blind', 'unknown', 'right', 'clears-the-hole'],
+    ['stays', 'blind', 'long', 'check', 'long-chips-pack'],
+    ['stays', 'through', 'long', 'check', 'long-chips-pack'],
+    ['stays', 'through-closed', 'long', 'check', 'long-chips-pack'],
+    ['stays', 'through', 'short', 'right', 'short-chips-lie'],
+    ['stays', 'through-closed', 'short', 'check', 'some-fall'],
+    ['stays', 'through', 'unknown', 'check', 'depends-on-chip'],
+    ['stays', 'through-closed', 'unknown', 'check', 'some-fall'],
+  ])('%s, %s, %s chip: %s, %s', (course, hole, chip, verdict, code) => {
+    expect(chipAdvice(course, hole, CHIPS[chip])).toMatchObject({ verdict, code });
+  });
+
+  it.each<[ChipHole, keyof typeof CHIPS, ChipAdvice['wanted']]>([
+    ['blind', 'long', 'back'],
+    ['blind-deep', 'long', 'back'],
+    ['through', 'long', 'ahead'],
+    ['through-closed', 'long', 'back'],
+    ['blind', 'short', 'stays'],
+    ['blind-deep', 'short', 'stays'],
+    ['through', 'short', 'stays'],
+    ['through-closed', 'short', 'back'],
+    ['blind', 'unknown', null],
+    ['blind-deep', 'unknown', null],
+    ['through', 'unknown', 'ahead'],
+    ['through-closed', 'unknown', 'back'],
+  ])('a %s hole wants its %s chips %s', (hole, chip, wanted) => {
+    for (const course of ['ahead', 'back', 'stays', 'none'] as const) {
+      expect(chipAdvice(course, hole, CHIPS[chip]).wanted).toBe(wanted);
     }
   });
 });

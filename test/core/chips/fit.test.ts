@@ -62,6 +62,22 @@ const toInput = ({
   pointAngle: pointAngle!,
 });
 
+describe('the limit', () => {
+  it('free bore of just what the chips want is enough', () => {
+    for (const { bulk, needed } of chipFit(M10).packed) {
+      const after = chipFit({ ...M10, free: needed }).packed.find((each) => each.bulk === bulk)!;
+      expect([after.fits, after.deeper]).toEqual([true, 0]);
+      const short = chipFit({ ...M10, free: needed - 0.01 }).packed;
+      expect(short.find((each) => each.bulk === bulk)!.fits).toBe(false);
+    }
+  });
+
+  it('a nose below the shoulder is short of its own depth too', () => {
+    const [short] = chipFit({ ...M10, free: -2 }).packed;
+    expect(short!.deeper).toBeCloseTo(short!.needed + 2, 9);
+  });
+});
+
 describe('any hole', () => {
   it('drilled as much deeper as it says, the chips just fit', () => {
     fc.assert(

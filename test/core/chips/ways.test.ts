@@ -67,10 +67,49 @@ describe('what would have to change', () => {
     expect(ways).not.toContain('chip-that-breaks');
   });
 
-  it('says so where nothing has to change', () => {
-    const ways = waysForAhead({ ...input, shoulder: Infinity });
-    expect(ways).toHaveLength(1);
-    expect(ways[0]?.way).toBe('fits-already');
+  it('says so where nothing has to change, and the shoulder that would do', () => {
+    const enough = waysForAhead(input)[0]!.numbers['to']!;
+    for (const shoulder of [Infinity, enough]) {
+      expect(waysForAhead({ ...input, shoulder })).toEqual([
+        { way: 'fits-already', numbers: { shoulder: enough } },
+      ]);
+    }
+    expect(waysForAhead({ ...input, shoulder: enough - 0.01 })[0]).toMatchObject({
+      way: 'deeper-hole',
+      numbers: { by: expect.closeTo(0.01, 6) },
+    });
+  });
+
+  const factorOf = (change: Partial<AheadInput>) =>
+    waysForAhead({ ...input, ...change }).find(({ way }) => way === 'chip-that-breaks')?.numbers;
+
+  it('a chip that breaks must pack as tightly as it takes, and no tighter', () => {
+    const needs = (bulk: AheadInput['bulk']) =>
+      waysForAhead({ ...input, bulk, shoulder: 30 })[0]!.numbers['to']!;
+    expect(factorOf({ bulk: 'long', shoulder: needs('medium') })).toEqual({ factor: 8 });
+    expect(factorOf({ bulk: 'long', shoulder: needs('medium') - 0.01 })).toEqual({ factor: 4 });
+    expect(factorOf({ bulk: 'long', shoulder: needs('short') })).toEqual({ factor: 4 });
+    expect(factorOf({ bulk: 'long', shoulder: needs('short') - 0.01 })).toBeUndefined();
+  });
+
+  it('a shorter thread is offered down to one pitch: chips aside, the stop leaves 1.5 mm', () => {
+    const shallow = { ...input, bulk: 'short', nose: 8, clearance: 20 } as const;
+    const shorter = (shoulder: number) =>
+      waysForAhead({ ...shallow, shoulder }).find(({ way }) => way === 'shorter-thread')?.numbers;
+    expect(shorter(29.5)).toEqual({ to: 1.5 });
+    expect(shorter(29.49)).toBeUndefined();
+    expect(threadThatFits({ ...shallow, shoulder: 20 })).toBe(0);
+  });
+
+  it.each([
+    ['yes', true],
+    ['if-ductile', true],
+    ['marginal', false],
+    ['rarely', false],
+    ['no', false],
+  ] as const)('forming %s: a form tap is offered: %s', (forming, offered) => {
+    const ways = waysForAhead({ ...input, forming }).map(({ way }) => way);
+    expect(ways.includes('form-instead')).toBe(offered);
   });
 
   it('each way really leads out: deeper and shorter both fit, by a hair', () => {
@@ -110,6 +149,23 @@ describe('which way the hole faces', () => {
     expect(orientationNotes('down', 'ahead', false)).toContain('ahead-falls-clear');
     expect(orientationNotes('up', 'ahead', true)).toContain('chips-fall-out');
     expect(orientationNotes('up', 'ahead', false)).toContain('ahead-against-gravity');
+  });
+
+  it.each([
+    ['down', 'ahead', true, ['fluid-stays', 'chips-fall-to-floor']],
+    ['down', 'ahead', false, ['fluid-stays', 'ahead-falls-clear']],
+    ['down', 'back', true, ['fluid-stays', 'back-must-be-lifted']],
+    ['down', 'back', false, ['fluid-stays', 'back-must-be-lifted']],
+    ['down', 'stays', true, ['fluid-stays', 'chips-fall-to-floor']],
+    ['down', 'stays', false, ['fluid-stays']],
+    ['up', 'ahead', true, ['fluid-falls-away', 'chips-fall-out', 'stand-clear-below']],
+    ['up', 'ahead', false, ['fluid-falls-away', 'ahead-against-gravity', 'stand-clear-below']],
+    ['up', 'back', true, ['fluid-falls-away', 'back-falls-clear', 'stand-clear-below']],
+    ['up', 'stays', false, ['fluid-falls-away', 'chips-fall-out', 'stand-clear-below']],
+    ['sideways', 'stays', false, ['fluid-runs-out', 'chips-lie-on-low-side']],
+    ['sideways', 'none', false, ['fluid-runs-out']],
+  ] as const)('tap going %s, chips %s, blind %s: %j', (orientation, course, blind, notes) => {
+    expect(orientationNotes(orientation, course, blind)).toEqual(notes);
   });
 
   it('sideways every chip lies on the low side, and the fluid runs out', () => {

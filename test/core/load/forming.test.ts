@@ -36,6 +36,21 @@ describe('section pushed aside, M6×1 in a hole of 5.55', () => {
   });
 });
 
+describe('at the ends', () => {
+  it('a hole as large as the thread leaves nothing to push, and changes nothing', () => {
+    expect(formHoleFactor({ ...m6, hole: 5.5 }, 6)).toBe(1);
+    expect(formedShare({ ...m6, hole: 6 }, 2.5, 1)).toBe(1);
+    expect(formedHeight({ ...m6, hole: 6.1 })).toBe(0);
+  });
+
+  // M10×1.5: the lead of 2.5 threads is 3.75 mm long.
+  it('the lead is its threads times the pitch', () => {
+    const m10 = { major: 10, pitch: 1.5, hole: 9.35 };
+    expect(formedShare(m10, 2.5, 3.75)).toBe(1);
+    expect(formedShare(m10, 2.5, 3.7)).toBeLessThan(1);
+  });
+});
+
 describe('fluid', () => {
   const factor = (id: string) => fluidFactor('dry', findMaterial(id)!);
 
@@ -45,5 +60,16 @@ describe('fluid', () => {
     expect(factor('iron-grey')).toMatchObject({ factor: 1, source: 'common-practice' });
     expect(factor('brass-free').factor).toBe(1);
     expect(fluidFactor('oil', findMaterial('al-wrought')!).factor).toBe(1);
+  });
+
+  it('what is common practice is never called measured; oil is what the model is measured by', () => {
+    const common = { factor: 1, measured: false, source: 'common-practice' };
+    for (const id of ['iron-grey', 'iron-ductile', 'plastic', 'brass-free']) {
+      expect(factor(id)).toEqual(common);
+    }
+    expect(factor('copper')).toEqual({ factor: 1.6, measured: false, source: 'measured-m3' });
+    expect(factor('al-cast')).toEqual({ factor: 1.6, measured: true, source: 'measured-m3' });
+    const oil = { factor: 1, measured: true, source: 'tap-chip-model' };
+    expect(fluidFactor('oil', findMaterial('iron-grey')!)).toEqual(oil);
   });
 });

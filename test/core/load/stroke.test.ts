@@ -92,6 +92,22 @@ describe('shape', () => {
     expect(strokeBends(base).map(({ at }) => at)).toEqual(['buried', 'stop']);
     const thin = { ...base, thickness: 3, fullThread: 3, travel: 12 };
     expect(strokeBends(thin).map(({ at }) => at)).toEqual(['nose-out', 'chamfer-out', 'stop']);
+    const equal = { ...thin, thickness: 7.5 };
+    expect(strokeBends(equal).map(({ at }) => at)).toEqual(['buried', 'nose-out', 'stop']);
+  });
+
+  it('is drawn in even steps with every bend between them, in order, each once', () => {
+    const travels = (stroke: Stroke, points: number) => {
+      const curve = strokeCurve(stroke, points);
+      return curve.ok ? curve.value.map(({ travel }) => travel) : [];
+    };
+    expect(travels(base, 4)).toEqual([0, 6.875, 7.5, 13.75, 20.625, 27.5]);
+    expect(travels(through, 2)).toEqual([0, 7.5, 14.5, 20, 27.5, 29]);
+    expect(travels(through, 58)).toHaveLength(59);
+  });
+
+  it('the peak is where it is first reached: with nothing rubbing, as the chamfer is buried', () => {
+    expect(strokePeak({ ...base, friction: 0 }).travel).toBe(7.5);
   });
 
   it('a form tap peaks in thin work as its full thread enters, a cutting tap as its nose leaves', () => {
@@ -107,7 +123,13 @@ describe('shape', () => {
   });
 
   it('refuses a hole as large as the thread', () => {
-    expect(strokeCurve({ ...base, groove: { ...groove, hole: 10 } }).ok).toBe(false);
+    const wide = { ...base, groove: { ...groove, hole: 10 } };
+    expect(strokeCurve(wide)).toEqual({
+      ok: false,
+      problems: [{ code: 'hole-over-thread', field: 'hole' }],
+    });
+    expect(strokePeak({ ...wide, friction: 0 })).toMatchObject({ travel: 0, torque: 0 });
+    expect(strokeTorque(wide, 5).cutting).toBe(0);
   });
 });
 
@@ -148,12 +170,50 @@ describe('a bore that crosses the hole', () => {
     expect(metalShare(10, 2.9, crossHoles)).toBe(0);
   });
 
-  it('the mean over a length is that of 20,000 fine steps', () => {
+  const finely = (from: number, to: number, radius: number) => {
     let sum = 0;
     for (let index = 0; index < 20000; index += 1) {
-      sum += metalShare(7 + (6 * (index + 0.5)) / 20000, 5, crossHoles);
+      sum += metalShare(from + ((to - from) * (index + 0.5)) / 20000, radius, crossHoles);
     }
-    expect(meanMetalShare(7, 13, 5, crossHoles)).toBeCloseTo(sum / 20000, 2);
+    return sum / 20000;
+  };
+
+  it.each([
+    [7, 13],
+    [7, 10],
+    [0, 9],
+  ])('the mean from %d to %d is that of 20,000 fine steps', (from, to) => {
+    const mean = meanMetalShare(from, to, 5, crossHoles);
+    expect(Math.abs(mean - finely(from, to, 5))).toBeLessThan(0.002);
+  });
+
+  it('over no length at all nothing is missing', () => {
+    expect(meanMetalShare(10, 10, 5, crossHoles)).toBe(1);
+  });
+
+  it('cuts as its chamfer in 4,000 slices, each with the metal at its own depth and radius', () => {
+    const [length, height] = [3.75, 0.75];
+    for (let travel = 6.5; travel <= 17; travel += 0.75) {
+      let [inMetal, all] = [0, 0];
+      for (let index = 0; index < 4000; index += 1) {
+        const behind = ((index + 0.5) / 4000) * length;
+        const y = (height * behind) / length;
+        const part = (1.5 / 8 + 2 * (height - y) * Math.tan(Math.PI / 6)) * (4.25 + y);
+        const chord = Math.sqrt(Math.max(0, 9 - (travel - behind - 10) ** 2));
+        all += part;
+        inMetal += part * (1 - (2 * Math.asin(chord / (4.25 + y))) / Math.PI);
+      }
+      const found = strokeTorque(crossed, travel).cutting / whole;
+      expect(Math.abs(found - inMetal / all)).toBeLessThan(0.0005);
+    }
+  });
+
+  it('the threads rub on the metal that is there, at the middle of their height', () => {
+    // Chamfer 3.75: at 20 mm of travel, full thread lies from the face to 16.25.
+    const rubbing = ((whole * 0.1) / 10) * 16.25 * finely(0, 16.25, 4.625);
+    expect(strokeTorque(crossed, 20).rubbing / rubbing).toBeCloseTo(1, 2);
+    const short = ((whole * 0.1) / 10) * 6.25 * finely(0, 6.25, 4.625);
+    expect(strokeTorque(crossed, 10).rubbing / short).toBeCloseTo(1, 2);
   });
 
   it('lowers the torque there and nowhere else; what whole metal would ask for is kept beside it', () => {
@@ -161,8 +221,10 @@ describe('a bore that crosses the hole', () => {
     expect(inside.torque).toBeLessThan(0.8 * inside.whole);
     const before = strokeTorque(crossed, 6);
     expect(before.torque).toBeCloseTo(before.whole, 9);
-    const plain = strokeTorque({ ...crossed, crossHoles: [] }, 12);
-    expect(inside.whole).toBeCloseTo(plain.torque, 9);
+    for (const travel of [2, 12, 22]) {
+      const plain = strokeTorque({ ...crossed, crossHoles: [] }, travel);
+      expect(strokeTorque(crossed, travel).whole).toBeCloseTo(plain.torque, 9);
+    }
   });
 
   it('is reckoned in slices that agree with the closed form where nothing crosses', () => {

@@ -76,10 +76,11 @@ describe('closed form against the same chamfer tooth by tooth, within 0.5 %', ()
 });
 
 describe('M10×1.5, hole 8.5, four flutes, five threads [derived]', () => {
-  const found = teethOf(m10, 5, 4);
-
   it('20 teeth, the first is the heaviest, chip 0.037 mm', () => {
-    expect(found.teeth).toHaveLength(20);
+    const found = teethOf(m10, 5, 4);
+    expect(found.teeth.map(({ number }) => number)).toEqual(
+      Array.from({ length: 20 }, (_, index) => index + 1),
+    );
     expect(found.heaviest.number).toBe(1);
     expect(found.heaviest.chip).toBeCloseTo(0.0373, 4);
     // 144 N is the first tooth at its widest edge; over its middle it is 2 % less.
@@ -88,9 +89,15 @@ describe('M10×1.5, hole 8.5, four flutes, five threads [derived]', () => {
   });
 
   it('a chamfer of 1.5 threads loads its first tooth about 2.4 times as much', () => {
-    const short = teethOf(m10, 1.5, 4).heaviest.force;
-    expect(short / found.heaviest.force).toBeGreaterThan(2.2);
-    expect(short / found.heaviest.force).toBeLessThan(2.5);
+    const ratio = teethOf(m10, 1.5, 4).heaviest.force / teethOf(m10, 5, 4).heaviest.force;
+    expect(ratio).toBeGreaterThan(2.2);
+    expect(ratio).toBeLessThan(2.5);
+  });
+
+  it('a chamfer that ends between two teeth has a last one that takes the rest', () => {
+    const { teeth } = teethOf(m10, 1.3, 4);
+    expect(teeth).toHaveLength(6);
+    expect(teeth[5]!.to - teeth[5]!.from).toBeCloseTo(0.2 * (teeth[0]!.to - teeth[0]!.from), 9);
   });
 });
 
@@ -104,14 +111,22 @@ describe('the nose as measured', () => {
     expect(teethOf(m10, 4, 4, 8).heaviest.force).toBeCloseTo(teethOf(m10, 3, 4).heaviest.force, 9);
   });
 
-  it.each([8.6, 0, -1, Number.NaN])('a nose of %s does not go in', (nose) => {
-    const refused = cuttingThreads(m10, { threads: 4, flutes: 4, nose });
-    expect(refused.ok).toBe(false);
-    if (!refused.ok) expect(refused.problems[0]?.code).toBe('nose-not-in-hole');
+  it('a nose as large as the hole just enters, and all of the chamfer cuts', () => {
+    expect(cuttingThreads(m10, { threads: 4, flutes: 4, nose: 8.5 })).toMatchObject({ value: 4 });
   });
 
-  it('a hole as large as the thread is refused', () => {
-    expect(chamferTeeth({ ...m10, hole: 10 }, { threads: 4, flutes: 4 }, steel).ok).toBe(false);
+  it.each([8.6, 8.501, 0, -1, Number.NaN])('a nose of %s does not go in', (nose) => {
+    const problem = { code: 'nose-not-in-hole', field: 'nose', data: { typed: String(nose) } };
+    const tap = { threads: 4, flutes: 4, nose };
+    expect(cuttingThreads(m10, tap)).toEqual({ ok: false, problems: [problem] });
+    expect(chamferTeeth(m10, tap, steel)).toEqual({ ok: false, problems: [problem] });
+  });
+
+  it.each([10, 10.5])('a hole of %d in a 10 mm thread is refused', (hole) => {
+    expect(chamferTeeth({ ...m10, hole }, { threads: 4, flutes: 4 }, steel)).toEqual({
+      ok: false,
+      problems: [{ code: 'hole-over-thread', field: 'hole' }],
+    });
   });
 });
 
@@ -121,6 +136,8 @@ describe('rubbing', () => {
     expect(rubbingOf(0.015, steel)).toBe('cuts');
     expect(rubbingOf(0.015, stainless)).toBe('near');
     expect(rubbingOf(0.021, stainless)).toBe('cuts');
+    expect([rubbingOf(0.01, steel), rubbingOf(0.01, stainless)]).toEqual(['cuts', 'near']);
+    expect([rubbingOf(0.0199, stainless), rubbingOf(0.02, stainless)]).toEqual(['near', 'cuts']);
   });
 
   it('a long chamfer on a small thread rubs, as the trade finds in stainless (8 threads on M3)', () => {

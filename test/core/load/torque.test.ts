@@ -4,10 +4,16 @@ import {
   grooveGeometry,
   heaviestToothLoad,
   peakTorque,
+  referenceFlutes,
   specificForce,
   toothGeometry,
 } from '../../../core/load/torque';
-import { chamferPoint, thinningFactor } from '../../../core/load/chamfer-curve';
+import {
+  chamferCurve,
+  chamferPoint,
+  publishedFactor,
+  thinningFactor,
+} from '../../../core/load/chamfer-curve';
 import { findMaterial } from '../../../core/material/table';
 import { STYLES } from '../../../core/tap/styles';
 
@@ -94,7 +100,64 @@ describe('published: relative torque of spiral point and spiral flute, one maker
   });
 });
 
+describe('no thread left to cut', () => {
+  it('a hole over the thread: no height, no metal, and nothing to share out', () => {
+    expect(grooveGeometry({ ...groove, hole: 10.5 })).toEqual({
+      height: 0,
+      area: 0,
+      centroidRadius: 5.25,
+      volumePerDepth: 0,
+    });
+    expect(engagedShare({ ...groove, hole: 10.5 }, 5, 3)).toBe(1);
+  });
+});
+
+describe('the straight-flute tap that factors are relative to (common practice)', () => {
+  it.each([
+    ['M3', 3, 3],
+    ['#6', 3.505, 3],
+    ['M4', 4, 3],
+    ['#8', 4.166, 4],
+    ['M10', 10, 4],
+  ])('%s', (_, major, flutes) => expect(referenceFlutes(major)).toBe(flutes));
+});
+
+describe('published: a short chamfer over one of five pitches, one maker’s factors', () => {
+  const fine = { major: 10, pitch: 1, hole: 9 };
+  it.each([
+    ['coarse', groove, 1.5, 1.04, 1.06],
+    ['coarse, no more below', groove, 1, 1.04, 1.06],
+    ['coarse, half of it half-way', groove, 3.25, 1.02, 1.03],
+    ['coarse, none at five', groove, 5, 1, 1],
+    ['coarse, none beyond', groove, 9, 1, 1],
+    ['fine', fine, 1.5, 1.16, 1.3],
+    ['fine, half of it half-way', fine, 3.25, 1.08, 1.15],
+  ])('%s', (_, thread, threads, low, high) => {
+    const found = publishedFactor(thread, threads);
+    expect(found.low).toBeCloseTo(low, 12);
+    expect(found.high).toBeCloseTo(high, 12);
+  });
+});
+
 describe('the disputed part', () => {
+  const job = {
+    ...groove,
+    material: findMaterial('steel-medium')!,
+    flutes: 4,
+    fullThread: 20,
+    thickness: Infinity,
+    styleFactor: 1,
+  };
+
+  it('the curve runs in even steps, both ends counted: 1 to 10 by quarters unless told', () => {
+    const lengths = (points: readonly { threads: number }[]) =>
+      points.map(({ threads }) => threads);
+    expect(lengths(chamferCurve(job, 2, 4, 0.5))).toEqual([2, 2.5, 3, 3.5, 4]);
+    expect(lengths(chamferCurve(job))).toEqual(
+      Array.from({ length: 37 }, (_, index) => 1 + index / 4),
+    );
+  });
+
   it('the band spans the claim for less torque and the claim for more, on both sides of five pitches', () => {
     const material = findMaterial('steel-medium')!;
     const input = {
