@@ -23,10 +23,10 @@ export function pitchMultiple(factor: number, tpi: number): number {
   return Math.round(roundHalfUp(factor * roundHalfUp(1 / tpi, 1e-8), 1e-6) * 1e6);
 }
 
-/** Series whose tolerances assume an engagement of one diameter; the others assume nine pitches. */
+/** Series whose tolerances assume an engagement of one diameter, and 1-14 UNS; the others assume nine pitches. */
 function engagesOneDiameter(series: string, major: number, tpi: number): boolean {
   const listed = ['UNC', 'UNF', '4-UN', '6-UN', '8-UN'].includes(series);
-  return listed || (series === 'UNS' && major === 1e6 && tpi === 14);
+  return listed || (major === 1e6 && tpi === 14);
 }
 
 function nearestStep(diameter: number): number {

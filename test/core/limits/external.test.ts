@@ -40,6 +40,8 @@ describe('2A, inches (from memory)', () => {
 });
 
 test('a pipe thread has no such screw: its basic sizes', () => {
+  // 20.955 - 0.649519 x 25.4 / 14
+  expect(externalPitchMin(read('G1/2'))).toBe(19.777);
   expect(externalMajorMin(read('G1/2'))).toBe(20.955);
   expect(externalPitchMin(read('1/4 NPT'))).toBeLessThan(read('1/4 NPT').diameter);
 });

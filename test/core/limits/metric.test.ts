@@ -164,8 +164,18 @@ describe('outside the tables', () => {
   );
 
   test('a class that cannot come from reading is refused, not guessed', () => {
-    const outcome = threadLimits({ ...read('M8'), class: '6g' });
-    expect(outcome).toMatchObject({ ok: false, problems: [{ code: 'class-unknown' }] });
+    for (const grade of ['6g', '16H', '6H7', '6HX', '3H', '9G', '']) {
+      expect(threadLimits({ ...read('M8'), class: grade })).toMatchObject({
+        ok: false,
+        problems: [{ code: 'class-unknown', data: { designation: 'M8x1.25-6H', class: grade } }],
+      });
+    }
+  });
+
+  test('a pitch past the tables is refused: 8 mm is the last, 0.2 the first', () => {
+    const refused = (pitch: number) => !threadLimits({ ...read('M100x6'), pitch }).ok;
+    expect([8, 8.01, 9].map(refused)).toEqual([false, true, true]);
+    expect([0.2, 0.19].map(refused)).toEqual([false, true]);
   });
 });
 
@@ -178,6 +188,9 @@ describe('length of engagement (from memory)', () => {
     expect(engagementGroup(read('M8'), 3)).toEqual({ group: 'S', usualClass: '5H' });
     expect(engagementGroup(read('M8'), 8)).toEqual({ group: 'N', usualClass: '6H' });
     expect(engagementGroup(read('M8'), 16)).toEqual({ group: 'L', usualClass: '7H' });
+    for (const end of [normal.min, normal.max]) {
+      expect(engagementGroup(read('M8'), end)).toEqual({ group: 'N', usualClass: '6H' });
+    }
   });
 
   test('means nothing for inch threads', () => {

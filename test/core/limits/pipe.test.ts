@@ -56,6 +56,14 @@ describe('Rp (ISO 7-1, derived from its gauge-plane tolerance)', () => {
   });
 });
 
+test('a G thread of a pitch that its standard lacks is refused, not guessed', () => {
+  const half = read('G1/2');
+  const { inch, ...bare } = half;
+  for (const thread of [bare, { ...half, inch: { ...inch!, tpi: 16 } }]) {
+    expect(threadLimits(thread)).toMatchObject({ problems: [{ code: 'no-limits-held' }] });
+  }
+});
+
 test('G has one class and the drills in use fall inside (open data)', () => {
   const drills = { '1/8': 8.8, '1/4': 11.8, '3/8': 15.25, '1/2': 19, '3/4': 24.5, '1': 30.75 };
   for (const [size, drill] of Object.entries(drills)) {

@@ -57,6 +57,8 @@ describe('minor-diameter tolerance', () => {
     [4, 3, '2B', 0.05],
     [0.06, 80, '2B', 0.0049],
     [0.19, 24, '2B', 0.0106],
+    // From 1/4 up the small sizes' formula no longer counts, coarse as the pitch may be: 0.25 P - 0.4 P².
+    [0.25, 8, '2B', 0.025],
     [0.19, 32, '2B', 0.0079],
     [0.5, 13, '3B', 0.0117],
     [0.5625, 12, '3B', 0.012],
@@ -110,6 +112,10 @@ describe('insert holes', () => {
     expect(limitsOf('STI 1/4-20').majorMin).toBe(0.315);
   });
 
+  test('STI #10-32: D + 0.2165 P, and the tolerance of the small size it is named by', () => {
+    expect(limitsOf('STI #10-32 UNF-2B').minor).toEqual({ min: 0.1968, max: 0.2047 });
+  });
+
   test('STI #6-32-3B has the formula’s tolerance', () => {
     const { pitch } = limitsOf('STI #6-32 UNC-3B');
     expect(pitch.max - pitch.min).toBeCloseTo(0.0028, 9);
@@ -124,6 +130,14 @@ describe('the printed cell', () => {
     };
     expect(notes('#6-32 UNC-3B')).toEqual(['printed-cell']);
     expect(notes('#6-32 UNC-2B')).toEqual([]);
+  });
+
+  test('does not stand for a long engagement: the formula, a quarter wider', () => {
+    const outcome = threadLimits(read('#6-32 UNC-3B'), { engagement: 8 });
+    if (!outcome.ok) throw new Error('refused');
+    expect(outcome.notes.map(({ code }) => code)).toEqual(['long-engagement']);
+    const { min, max } = outcome.value.pitch;
+    expect(max - min).toBeCloseTo(1.25 * 0.975 * pitchToleranceTwoA(0.138, 32), 4);
   });
 });
 
@@ -147,6 +161,12 @@ describe('specials', () => {
     expect(threadLimits(read('6-8')).ok).toBe(true);
   });
 
+  test('nor below any', () => {
+    const quarter = read('1/4-20');
+    const none = { ...quarter, inch: { ...quarter.inch!, diameter: 0 } };
+    expect(threadLimits(none)).toMatchObject({ problems: [{ code: 'outside-tolerances' }] });
+  });
+
   test('a class that cannot come from reading is refused', () => {
     expect(threadLimits({ ...read('1/4-20'), class: '4B' })).toMatchObject({
       ok: false,
@@ -162,6 +182,12 @@ describe('long engagement (from memory)', () => {
     expect(engagementFactor(thread, 19.06)).toBe(1.25);
     expect(engagementFactor(thread, 38.1)).toBe(1.25);
     expect(engagementFactor(thread, 38.2)).toBe(1.5);
+  });
+
+  test('1-14 UNS is reckoned as a fine thread: 1.5 D is 38.1 mm, fifteen pitches were 27.2', () => {
+    const thread = read('1-14 UNS');
+    expect(engagementFactor(thread, 38)).toBe(1);
+    expect(engagementFactor(thread, 39)).toBe(1.25);
   });
 
   test('constant pitch: beyond 15 and 30 pitches', () => {
