@@ -46,11 +46,12 @@ for (const address of PAGES) {
         [...document.querySelectorAll<HTMLInputElement>('main [name]')].map(({ name }) => name),
       ),
     ]);
-    // Two at a time, in turn over the fields.
-    for (let at = 0; at < NASTY.length; at += 2) {
+    // Half of them at a time, in turn over the fields.
+    const half = NASTY.length / 2;
+    for (let at = 0; at < NASTY.length; at += half) {
       const text = NASTY[at]!;
       const query = new URLSearchParams([
-        ...names.map((name, index) => [name, NASTY[at + (index % 2)]!]),
+        ...names.map((name, index) => [name, NASTY[at + (index % half)]!]),
         ['__proto__', '{"polluted":1}'],
         ['constructor[prototype][polluted]', '1'],
         [MARKUP, MARKUP],

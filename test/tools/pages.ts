@@ -8,8 +8,8 @@ export const DIST = join(ROOT, 'dist');
 /** Above this many pages in one folder they are the same page with other data: a few stand for all. */
 const ALIKE = 25;
 
-/** Pages made from others that are visited each: a few stand for all, however few they are. */
-const MADE = /^\/teach\/$/;
+/** Folders whose pages are one page with other content: a few stand for all. The audit visits each. */
+const MADE = /^\/(teach|calculators|threads\/tables)\/$/;
 
 /** Addresses of all built pages, `/plan/` style; the page for missing addresses is `/404.html`. */
 export function allPages(): string[] {
