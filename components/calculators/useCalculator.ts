@@ -113,7 +113,10 @@ export function useCalculator<Name extends string, Answer>(
       ({ field, whole }) =>
         complaining.has(field) && field !== editing && !(whole && editing !== null),
     )
-    .map(({ field, problem }) => ({ field, text: engine?.complaint(field, problem, asked.unit) ?? '' }));
+    .map(({ field, problem }) => ({
+      field,
+      text: engine?.complaint(field, problem, asked.unit) ?? '',
+    }));
 
   // A form that was sent while the engine was still loading is judged when it comes.
   useEffect(() => {
