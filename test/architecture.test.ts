@@ -91,9 +91,9 @@ describe('the same word names a calculator everywhere', () => {
     (path) => path.replaceAll('\\', '/').replace(/\/$/, '').split('/').at(-1) ?? '',
   );
 
-  test.each(folders)('%s has its four files and a page', (slug) => {
+  test.each(folders)('%s has its files, its words and a page', (slug) => {
     const folder = join(ROOT, 'components/calculators', slug);
-    for (const part of ['view.tsx', 'state.ts', 'messages.ts', 'examples.ts']) {
+    for (const part of ['view.tsx', 'state.ts', 'examples.ts']) {
       expect(existsSync(join(folder, part)), `${slug}/${part}`).toBe(true);
     }
     const pages = ['astro', 'mdx'].flatMap((kind) => [

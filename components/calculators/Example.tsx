@@ -1,7 +1,7 @@
 /** A calculator's worked example, for its page to hold as plain HTML: there before any script, and without it. */
 
 import type { CalculatorWords, Engine, ValuesOf } from './calculator';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/calculators/shared';
 
 /** What an example is made by: the parts of an engine, so that the page need not hold the whole. */
 export interface ExampleProps<Name extends string, Answer> extends Pick<

@@ -9,7 +9,8 @@ import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import { usePageTitle } from '../state/usePageTitle';
 import type { CalculatorWords, ValuesOf } from './calculator';
-import { addressText, TEXT } from './messages';
+import { addressText } from './addressText';
+import { TEXT } from '../words/en/calculators/shared';
 import type { CalculatorState } from './useCalculator';
 
 export interface FrameProps<Name extends string, Answer> {

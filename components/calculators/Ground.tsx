@@ -1,7 +1,7 @@
 /** What an answer took for granted, and where to go from it. */
 
 import type { ComponentChildren } from 'preact';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/calculators/shared';
 
 export interface OnwardLink {
   href: string;

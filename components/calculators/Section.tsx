@@ -3,7 +3,8 @@
 import type { HoleFacts } from '../drawing/holeFacts';
 import { holeSection } from '../drawing/sectionMarks';
 import { PictureView } from '../drawing/PictureView';
-import { say, SECTION_CAPTION } from '../drawing/words';
+import { SECTION_CAPTION } from '../words/en/pictures';
+import { say } from '../words/say';
 import { length, type Unit } from '../words';
 
 export interface SectionProps {

@@ -7,7 +7,7 @@ import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
 import { UnitOffer } from '../state/UnitOffer';
 import { chamferText, materialGroups, materialName } from '../words/names';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/calculators/shared';
 import type { FormOf } from './useCalculator';
 
 interface Props<Name extends string> {

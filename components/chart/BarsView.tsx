@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { nameOf, PictureView } from '../drawing/PictureView';
-import { say } from '../drawing/words';
+import { say } from '../words/say';
 import { barsPicture, type Bars } from './bars';
 import { DataTable } from './DataTable';
 import { FigureFrame } from './FigureFrame';
 import type { Table } from './table';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 interface Props {
   bars: Bars;

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { tableCsv, type Table } from './table';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 /** The figure's numbers, folded away: a real table with units in its head, and the same as CSV. */
 export function DataTable({ table, name }: { table: Table; name: string }): JSX.Element {

@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 interface Props {
   /** The finding, and under it measure and conditions. */

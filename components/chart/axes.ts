@@ -1,12 +1,12 @@
 /** Axes: level words, the unit once, true zero or a word that it is not. */
 
 import { group, line, path, polyline, text, type Mark } from '../drawing/marks';
-import { say } from '../drawing/words';
+import { say } from '../words/say';
 import { textWidth } from '../drawing/labels';
 import { writeTick } from './domain';
 import { ROW, type Layout, type PanelBox } from './layout';
 import type { Axis, Chart } from './types';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 function axisTitle(template: string, axis: Axis, from: number): string {
   const words = say(template, { label: axis.label, unit: axis.unit });

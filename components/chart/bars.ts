@@ -4,13 +4,13 @@ import { tickStep, ticks } from 'd3-array';
 import { hatching } from '../drawing/geometry';
 import { textWidth } from '../drawing/labels';
 import { group, line, path, polyline, text, type Mark, type Picture } from '../drawing/marks';
-import { say } from '../drawing/words';
+import { say } from '../words/say';
 import { writeTick } from './domain';
 import { ROW } from './layout';
 import { linearScale, type Scale } from './scale';
 import { marker } from './series';
 import type { Axis, Look, WidthClass } from './types';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 export interface Bar {
   label: string;

@@ -4,7 +4,7 @@ import type { TapLoad } from '../../core/plan/tap-load';
 import { significant, threadRange, type Unit } from '../words/format';
 import { fill } from '../words/template';
 import type { Bars } from './bars';
-import { CLASS_BARS as WORDS } from './classWords';
+import { CLASS_BARS as WORDS } from '../words/en/charts/classBars';
 
 export type Compared = 'torque' | 'tooth';
 

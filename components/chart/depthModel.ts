@@ -1,10 +1,10 @@
 /** Full thread a hole can hold against how deep it is drilled, one band for each chamfer class. */
 
 import { mmToInch } from '../../core/units';
-import { say } from '../drawing/words';
+import { say } from '../words/say';
 import { decimals, length, lengthNumber, threadRange, type Unit } from '../words/format';
 import type { Chart, Datum, Look, Series } from './types';
-import { DEPTH_CHART } from './words';
+import { DEPTH_CHART } from '../words/en/charts/shared';
 
 /**
  * mm throughout. Give the corners where an edge leaves zero among the points, for the lines between

@@ -5,7 +5,7 @@ import type { TapStudy } from '../../core/plan/tap-study';
 import { decimals, limitNumber, percent, significant, type Unit } from '../words/format';
 import { fill } from '../words/template';
 import type { Bars } from './bars';
-import { DOUBT_BARS as WORDS } from './doubtWords';
+import { DOUBT_BARS as WORDS } from '../words/en/charts/doubtBars';
 
 /** `torque`: of a sharp tap, N·m. `share`: of a worn tap, of what breaks it. */
 export type Doubtful = 'torque' | 'share';

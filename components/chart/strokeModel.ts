@@ -6,7 +6,7 @@ import { mmToInch } from '../../core/units';
 import { decimals, lengthNumber, significant, torque, type Unit } from '../words/format';
 import { fill } from '../words/template';
 import type { Chart, Series, Zone } from './types';
-import { STROKE_CHART as WORDS } from './strokeWords';
+import { STROKE_CHART as WORDS } from '../words/en/charts/stroke';
 
 export interface StrokeChartModel {
   band: StrokeBand;

@@ -1,8 +1,8 @@
 /** The numbers of a chart as a table, at steps a person can read. */
 
-import { say } from '../drawing/words';
+import { say } from '../words/say';
 import type { Chart, Datum, Series } from './types';
-import { CHART } from './words';
+import { CHART } from '../words/en/charts/shared';
 
 export interface Table {
   /** Quantity and unit of each column. */

@@ -2,7 +2,7 @@
 
 import { decimals, force, significant, threadRange, torque, type Unit } from '../words/format';
 import type { Chart, Datum, Look, Panel, Series } from './types';
-import { TORQUE_CHART } from './words';
+import { TORQUE_CHART } from '../words/en/charts/shared';
 
 export interface TorqueLine {
   /** Empty words leave the line without a name: for one line alone. */

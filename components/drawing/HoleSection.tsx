@@ -7,7 +7,8 @@ import { holeFacts, shownChoice, type HoleFacts } from './holeFacts';
 import { holeFrame } from './holeFrame';
 import { holeSection } from './sectionMarks';
 import { PictureView } from './PictureView';
-import { say, SECTION_CAPTION } from './words';
+import { SECTION_CAPTION } from '../words/en/pictures';
+import { say } from '../words/say';
 
 interface Props {
   plan: HolePlan;

@@ -19,7 +19,8 @@ import {
 import { arrowhead, freehand, hatching } from './geometry';
 import { group, line, path, polyline, text, type Mark, type Picture, type Point } from './marks';
 import { tapBody } from './tapBody';
-import { CHIP, say } from './words';
+import { CHIP } from '../words/en/pictures';
+import { say } from '../words/say';
 
 export type { ChipModel } from './chipScene';
 

@@ -6,7 +6,7 @@ import type { HoleFacts } from './holeFacts';
 import { SHEET, type Frame } from './holeFrame';
 import { noseRadius } from './holeMetal';
 import { line, type Mark } from './marks';
-import { SECTION } from './words';
+import { SECTION } from '../words/en/pictures';
 
 const { axis, block, rightLane } = SHEET;
 const HAIR = 0.004;

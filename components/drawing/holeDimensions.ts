@@ -7,7 +7,8 @@ import type { HoleFacts } from './holeFacts';
 import { SHEET, type Frame } from './holeFrame';
 import { levelLabels, levelMarks } from './holeLevels';
 import { group, text, type Mark } from './marks';
-import { say, SECTION } from './words';
+import { SECTION } from '../words/en/pictures';
+import { say } from '../words/say';
 
 const { face, rightText } = SHEET;
 

@@ -7,7 +7,7 @@ import { edgeAt } from './holeChain';
 import type { HoleFacts } from './holeFacts';
 import { SHEET, type Frame } from './holeFrame';
 import { line, path, type Mark } from './marks';
-import { SECTION } from './words';
+import { SECTION } from '../words/en/pictures';
 
 const { axis, block, face, leftLane } = SHEET;
 const HAIR = 0.004;

@@ -8,7 +8,8 @@ import { holeFrame, SHEET, type Frame } from './holeFrame';
 import { metalMarks } from './holeMetal';
 import { tapMarks } from './holeTap';
 import { group, line, path, polyline, text, type Mark, type Picture, type Point } from './marks';
-import { say, SECTION, SECTION_NOTES, SECTION_TEXT } from './words';
+import { SECTION, SECTION_NOTES, SECTION_TEXT } from '../words/en/pictures';
+import { say } from '../words/say';
 
 const { axis, block, face, width } = SHEET;
 

@@ -7,7 +7,8 @@ import { ends } from './columns';
 import { hatching } from './geometry';
 import { group, line, path, text, type Mark, type Picture } from './marks';
 import { tapBody } from './tapBody';
-import { say, TIP } from './words';
+import { TIP } from '../words/en/pictures';
+import { say } from '../words/say';
 
 export interface TipModel {
   /** Major diameter and pitch, mm. */

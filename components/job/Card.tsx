@@ -3,7 +3,7 @@
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { HoleSection } from '../drawing/HoleSection';
 import { worded } from '../planner/PlanNotices';
-import { LABELS } from '../planner/messages';
+import { LABELS } from '../words/en/planner';
 import { ShopLine } from '../planner/ShopLine';
 import { CARD_NAMES, type Inputs } from '../planner/inputs';
 import { AnswerLine } from '../result/AnswerLine';
@@ -18,7 +18,7 @@ import {
   remedyText,
   type Unit,
 } from '../words';
-import { CARD, RECORD } from './messages';
+import { CARD, RECORD } from '../words/en/card';
 import { QrCode } from './QrCode';
 import { cardRows, type CardRow } from './rows';
 

@@ -3,7 +3,7 @@
 import { torqueLimit } from '../../core/job/torque-limit';
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { holeLimits, nose } from '../planner/numbers';
-import { CHIPS } from '../planner/messages';
+import { CHIPS } from '../words/en/planner';
 import {
   chamferText,
   drillName,

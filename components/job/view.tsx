@@ -3,14 +3,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { TextField } from '../fields/TextField';
 import { CARD_NAMES, FIELDS, type Inputs } from '../planner/inputs';
-import { LABELS, TEXT } from '../planner/messages';
+import { LABELS, TEXT } from '../words/en/planner';
 import { useForm, type PlannerState } from '../planner/useForm';
 import { Notice } from '../result/Notice';
 import { writeAddress } from '../state/address';
 import { fromFolder } from '../state/place';
 import { LANGUAGE } from '../words/en/site';
 import type * as engineModule from './engine';
-import { CARD } from './messages';
+import { CARD } from '../words/en/card';
 
 export interface JobCardProps {
   version: string;

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { SelectField } from '../fields/SelectField';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 import { holeToKeep, plannedHole } from './planned';
 import { jobTitle } from './JobView';
 import { inputsOf } from './shape';

@@ -7,7 +7,7 @@ import { Sign } from '../result/Sign';
 import { saveFile } from '../state/saveFile';
 import { useEngine } from '../planner/useEngine';
 import { Notice } from '../result/Notice';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 import { EMPTY } from './shape';
 import { Standing } from './Standing';
 import { useJobs } from './useJobs';

@@ -2,7 +2,7 @@
 
 import { EXAMPLE_JOB } from './examples';
 import { JobView } from './JobView';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 
 export function ExampleJob() {
   return (

@@ -10,7 +10,7 @@ import { TextField } from '../fields/TextField';
 import { Sign } from '../result/Sign';
 import { writeAddress } from '../state/address';
 import type { Unit } from '../words';
-import { FIELDS_OF_JOB, TEXT } from './messages';
+import { FIELDS_OF_JOB, TEXT } from '../words/en/jobs';
 import { plannedHole, plannedJob } from './planned';
 import type { Job } from './shape';
 

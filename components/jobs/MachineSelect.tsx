@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { SelectField } from '../fields/SelectField';
-import { MACHINES } from './messages';
+import { MACHINES } from '../words/en/jobs';
 import type { Machine } from './shape';
 import { openJobs } from './store';
 import { jobStore } from './useJobs';

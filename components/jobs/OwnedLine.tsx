@@ -5,7 +5,7 @@ import { ownedAnswer, ownedDrill } from '../../core';
 import type { HolePlan, TapChoice } from '../../core/plan/types';
 import { drillName, length, percent, tapName, type Unit } from '../words';
 import { fill } from '../words/template';
-import { OWNED } from './messages';
+import { OWNED } from '../words/en/jobs';
 import type { Drawer, OwnedTap } from './shape';
 import { openJobs } from './store';
 import { jobStore } from './useJobs';

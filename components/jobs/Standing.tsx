@@ -2,7 +2,7 @@
 
 import { Notice } from '../result/Notice';
 import { saveFile } from '../state/saveFile';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 import type { JobsState } from './useJobs';
 
 export function Standing({ jobs }: { jobs: JobsState }) {

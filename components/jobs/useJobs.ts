@@ -1,7 +1,7 @@
 /** What is kept, as the page sees it: read again whenever this tab or another has changed it. */
 
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 import { EMPTY, type Contents } from './shape';
 import {
   forgetAside,

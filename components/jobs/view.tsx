@@ -7,7 +7,7 @@ import { saveFile } from '../state/saveFile';
 import { useUnit } from '../state/units';
 import { useEngine } from '../planner/useEngine';
 import { Notice } from '../result/Notice';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/jobs';
 import { readContents, writeContents } from './shape';
 import { Standing } from './Standing';
 import { freshId, newJob } from './store';

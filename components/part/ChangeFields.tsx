@@ -4,7 +4,7 @@ import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
 import { materialGroups, materialName, type Unit } from '../words';
 import type { ChangeName, Changes } from './inputs';
-import { LABELS, TEXT } from './messages';
+import { LABELS, TEXT } from '../words/en/part';
 
 export interface ChangeProps {
   changes: Changes;

@@ -1,7 +1,7 @@
 /** Plain text to carry off: shown in full, copied at a press. */
 
 import { useState } from 'preact/hooks';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 
 export interface CopyNoteProps {
   heading: string;

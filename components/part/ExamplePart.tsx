@@ -1,7 +1,7 @@
 /** The worked example, for the page to hold as plain HTML: there before any script, and without it. */
 
 import { EXAMPLE } from './examples';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 import { PartResult } from './PartResult';
 import { attempt } from './state';
 

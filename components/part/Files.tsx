@@ -7,7 +7,7 @@ import { saveFile } from '../state/saveFile';
 import { fitsAddress } from '../state/useAddress';
 import { fileName, readPart, writePart } from './file';
 import { PART_FIELDS } from './inputs';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 import type { PartState } from './usePart';
 
 export function Files({ part, version }: { part: PartState; version: string }) {

@@ -8,7 +8,7 @@ import { noteText, type Unit } from '../words';
 import { calloutText, VERDICTS } from '../words/drawing';
 import { ChangeFields, type ChangeProps } from './ChangeFields';
 import { hrefOf } from './hrefOf';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 import { reasons, toolText } from './sentences';
 
 const SIGNS: Record<HoleVerdict, 'good' | 'amber' | 'stop' | 'note'> = {

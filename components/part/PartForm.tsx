@@ -10,7 +10,8 @@ import { readTorque } from '../fields/readTorque';
 import { length, torque, type Unit } from '../words/format';
 import { driveName, materialGroups, materialName } from '../words/names';
 import { DRIVES, HEAD_NAMES, linesOf, type PartName } from './inputs';
-import { LABELS, problemText, TEXT } from './messages';
+import { LABELS, TEXT } from '../words/en/part';
+import { problemText } from './problemText';
 import type { PartState } from './usePart';
 
 const GROUPS = materialGroups.map(({ label, ids }) => ({

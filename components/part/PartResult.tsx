@@ -9,7 +9,7 @@ import type { ChangeProps } from './ChangeFields';
 import { CopyNote } from './CopyNote';
 import { HoleRows } from './HoleRows';
 import type { PartInputs } from './inputs';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 import { answerParts, countOf } from './sentences';
 import { Sheet } from './Sheet';
 import { Tools } from './Tools';

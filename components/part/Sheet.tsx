@@ -21,7 +21,7 @@ import {
 } from '../words';
 import { VERDICTS } from '../words/drawing';
 import { HEAD_NAMES, type PartInputs } from './inputs';
-import { COLUMNS, LABELS, TEXT } from './messages';
+import { COLUMNS, LABELS, TEXT } from '../words/en/part';
 import { madeHole, reasons, type MadeHole } from './sentences';
 import { tapText } from './Tools';
 

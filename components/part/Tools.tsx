@@ -2,7 +2,7 @@
 
 import type { DrawingPlan } from '../../core/drawing/types';
 import { chamferText, drillName, handName, styleName } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 
 function holesText(holes: readonly number[]): string {
   const numbers = holes.map((index) => index + 1).join(', ');

@@ -8,7 +8,7 @@ import { jobStore, keptText } from '../jobs/useJobs';
 import type { Unit } from '../words';
 import { hrefOf } from './hrefOf';
 import type { PartInputs } from './inputs';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/part';
 
 /** Keeps it as a new job; returns what to say of it. */
 export function keepPart(

@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { ErrorSummary } from '../fields/ErrorSummary';
 import { FieldLink } from '../fields/FieldLink';
-import { addressText } from '../calculators/messages';
+import { addressText } from '../calculators/addressText';
 import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
@@ -12,7 +12,8 @@ import { EXAMPLE } from './examples';
 import { Files } from './Files';
 import { initialValues } from '../state/address';
 import { PART_FIELDS, readChanges } from './inputs';
-import { LABELS, problemText, TEXT } from './messages';
+import { LABELS, TEXT } from '../words/en/part';
+import { problemText } from './problemText';
 import { PartForm } from './PartForm';
 import { usePart, type PartState } from './usePart';
 

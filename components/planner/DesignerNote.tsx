@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { Fold } from '../fields/Fold';
 import { designerNote, type Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 
 export interface DesignerNoteProps {
   plan: HolePlan;

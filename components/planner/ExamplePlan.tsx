@@ -2,7 +2,7 @@
 
 import { attempt } from './state';
 import { cardAddress, EXAMPLE, EXAMPLE_CARD } from './examples';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 import { PlanResult } from './PlanResult';
 
 export function ExamplePlan({ lessons }: { lessons: readonly string[] }) {

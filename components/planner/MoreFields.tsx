@@ -8,7 +8,7 @@ import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { chamferOf } from '../../core/chamfer/classes';
 import { chamferText, styleName } from '../words/names';
 import { drillsChosen, drillsText, MEASURED_STYLES, MORE_NAMES, type InputName } from './inputs';
-import { LABELS, TEXT } from './messages';
+import { LABELS, TEXT } from '../words/en/planner';
 import { bind, LengthField, type FormState } from './PlannerForm';
 
 const SERIES = [

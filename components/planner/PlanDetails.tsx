@@ -5,7 +5,7 @@ import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { useFollowing } from '../state/useFollowing';
 import { assumptionText, bestTap, cautionText, NOT_A_RATING, type Unit } from '../words';
 import { cautionsFor } from './cautions';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 import { PlanDrills } from './PlanDrills';
 import { PlanNotices } from './PlanNotices';
 import { PlanRemedies } from './PlanRemedies';

@@ -5,7 +5,7 @@ import type { HolePlan } from '../../core/plan/types';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
 import { drillName, limitNumber, threadPercent, type Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 import { holeLimits } from './numbers';
 
 const VERDICTS = {

@@ -4,7 +4,7 @@ import type { HolePlan } from '../../core/plan/types';
 import { Notice } from '../result/Notice';
 import { Sign } from '../result/Sign';
 import { bestTap, warningText, type Level, type Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 
 const ORDER: Record<Level, number> = { stop: 0, amber: 1, note: 2 };
 

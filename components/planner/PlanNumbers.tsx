@@ -2,7 +2,7 @@ import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { NumberList } from '../result/NumberList';
 import { ShareBar } from '../result/ShareBar';
 import type { Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 import { planFacts } from './numbers';
 
 export interface PlanNumbersProps {

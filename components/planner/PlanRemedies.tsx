@@ -2,7 +2,7 @@
 
 import type { HolePlan } from '../../core/plan/types';
 import { bestTap, remedyText, type Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 
 export function PlanRemedies({ plan, unit }: { plan: HolePlan; unit: Unit }) {
   if (plan.remedies.length === 0) return null;

@@ -4,7 +4,7 @@ import type { Note } from '../../core/outcome';
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { useMemo } from 'preact/hooks';
 import { HoleSection } from '../drawing/HoleSection';
-import { TEXT as JOBS } from '../jobs/messages';
+import { TEXT as JOBS } from '../words/en/jobs';
 import { OwnedLine } from '../jobs/OwnedLine';
 import { AnswerLine } from '../result/AnswerLine';
 import { useFollowing } from '../state/useFollowing';
@@ -17,7 +17,7 @@ import {
   type Unit,
 } from '../words';
 import { fill } from '../words/template';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 import { DesignerNote } from './DesignerNote';
 import { PlanDetails } from './PlanDetails';
 import { WatchLine } from './PlanNotices';

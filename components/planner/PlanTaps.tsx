@@ -5,7 +5,7 @@ import type { ThreadSystem } from '../../core/thread/thread';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
 import { reasonText, tapName, type Unit } from '../words';
-import { TEXT } from './messages';
+import { TEXT } from '../words/en/planner';
 
 const VERDICTS = {
   best: { word: 'First choice', sign: 'good' },

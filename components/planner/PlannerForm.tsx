@@ -9,7 +9,7 @@ import { UnitOffer } from '../state/UnitOffer';
 import type { Unit } from '../words/format';
 import { driveName, materialGroups, materialName } from '../words/names';
 import type { InputName, Inputs } from './inputs';
-import { LABELS, TEXT } from './messages';
+import { LABELS, TEXT } from '../words/en/planner';
 
 /** What the fields need of the planner. */
 export interface FormState {

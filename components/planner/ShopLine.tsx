@@ -3,7 +3,7 @@
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { learnedByMachine } from '../calculators/torque/learned';
 import { Readings, useReadings } from '../calculators/torque/Shop';
-import { SHOP } from '../calculators/torque/shopWords';
+import { SHOP } from '../words/en/calculators/torque/shop';
 import { Notice } from '../result/Notice';
 import { NumberList } from '../result/NumberList';
 import { bestTap, type Unit } from '../words';

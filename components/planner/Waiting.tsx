@@ -1,5 +1,5 @@
 import { FieldLink } from '../fields/FieldLink';
-import { NEEDED, TEXT } from './messages';
+import { NEEDED, TEXT } from '../words/en/planner';
 import type { PlannerState } from './useForm';
 
 /** The old answer is gone; what is wanted for the next one stands in its place. */

@@ -17,7 +17,7 @@ import {
   torqueBand,
   type Unit,
 } from '../words';
-import { CHIPS } from './messages';
+import { CHIPS } from '../words/en/planner';
 
 export interface Fact {
   name: string;

@@ -3,7 +3,7 @@
 import type { Problem } from '../../core/outcome';
 import { problemText, type Unit } from '../words';
 import type { InputName } from './inputs';
-import { LABELS } from './messages';
+import { LABELS } from '../words/en/planner';
 
 const MISSING: Partial<Record<InputName, string>> = {
   thread: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',

@@ -7,7 +7,7 @@ import { Fold } from '../fields/Fold';
 import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
 import { MEASURED_STYLES, type InputName } from '../planner/inputs';
-import { LABELS, TEXT } from '../planner/messages';
+import { LABELS, TEXT } from '../words/en/planner';
 import { TROUBLE } from '../words/en/trouble';
 import type { Unit } from '../words/format';
 import { chamferText, materialGroups, materialName, styleName } from '../words/names';

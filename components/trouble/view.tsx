@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SymptomId } from '../../core/diagnose/symptoms';
-import { addressText } from '../calculators/messages';
+import { addressText } from '../calculators/addressText';
 import { useEngine } from '../planner/useEngine';
 import { Notice } from '../result/Notice';
 import { openInUnit, useUnit } from '../state/units';

@@ -9,7 +9,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { DRIVES, FINDS, INPUTS, type Name } from './inputs';
-import { FIND_LABELS, HINTS, WORDS } from './messages';
+import { FIND_LABELS, HINTS, WORDS } from '../../words/en/calculators/blind-hole-depth/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

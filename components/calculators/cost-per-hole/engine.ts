@@ -5,7 +5,7 @@ import type { Engine } from '../calculator';
 import { complaints } from '../problems';
 import { Result } from './Answer';
 import type { Name } from './inputs';
-import { WORDS } from './messages';
+import { WORDS } from '../../words/en/calculators/cost-per-hole/messages';
 import { answerParts, money } from './sentences';
 import { attempt, type CostAnswer } from './state';
 

@@ -7,7 +7,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS, OTHER, type Name } from './inputs';
-import { HINTS, UNITS, WORDS } from './messages';
+import { HINTS, UNITS, WORDS } from '../../words/en/calculators/cost-per-hole/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -10,7 +10,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS } from './inputs';
-import { HINTS, PURPOSE_LABELS, WORDS } from './messages';
+import { HINTS, PURPOSE_LABELS, WORDS } from '../../words/en/calculators/engagement/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -6,7 +6,7 @@ import { complaints } from '../problems';
 import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
-import { WORDS } from './messages';
+import { WORDS } from '../../words/en/calculators/form-tap-hole/messages';
 import { answerParts } from './sentences';
 import { attempt, type FormAnswer } from './state';
 

@@ -6,7 +6,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS } from './inputs';
-import { HINTS, WORDS } from './messages';
+import { HINTS, WORDS } from '../../words/en/calculators/form-tap-hole/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

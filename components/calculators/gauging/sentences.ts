@@ -7,7 +7,7 @@ import type { Part } from '../../words/answer';
 import { TURN_RULES } from '../../words/en/reference';
 import { decimals, length, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { GO_LABELS, PLAIN_LABELS } from './messages';
+import { GO_LABELS, PLAIN_LABELS } from '../../words/en/calculators/gauging/messages';
 import type { GaugeAnswer } from './state';
 
 export const TEXT = {

@@ -8,7 +8,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { GO_READINGS, INPUTS } from './inputs';
-import { GO_LABELS, HINTS, PLAIN_LABELS, WORDS } from './messages';
+import { GO_LABELS, HINTS, PLAIN_LABELS, WORDS } from '../../words/en/calculators/gauging/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -5,7 +5,7 @@ import { limitPair, windowText } from '../../reference/limits';
 import type { Part } from '../../words/answer';
 import { LIMITS } from '../../words/en/reference';
 import { decimals, drillName, limitNumber, type Unit } from '../../words/format';
-import { RULE_LABELS } from './messages';
+import { RULE_LABELS } from '../../words/en/calculators/plating/messages';
 import type { PlatingAnswer } from './state';
 
 export const TEXT = {

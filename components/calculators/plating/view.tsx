@@ -5,7 +5,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS, RULES } from './inputs';
-import { HINTS, RULE_LABELS, WORDS } from './messages';
+import { HINTS, RULE_LABELS, WORDS } from '../../words/en/calculators/plating/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

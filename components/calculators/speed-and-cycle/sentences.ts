@@ -6,7 +6,7 @@ import type { Part } from '../../words/answer';
 import { decimals, length, rpm, seconds, type Unit } from '../../words/format';
 import { materialName } from '../../words/names';
 import type { CycleAnswer } from './state';
-import { CHOICES } from './messages';
+import { CHOICES } from '../../words/en/calculators/speed-and-cycle/messages';
 
 export const TEXT = {
   numbers: 'The numbers',

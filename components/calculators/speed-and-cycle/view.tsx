@@ -9,7 +9,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { CYCLE_DRIVES, INPUTS, MODES, PROGRAM_UNITS, type Name } from './inputs';
-import { CHOICES, HINTS, WORDS } from './messages';
+import { CHOICES, HINTS, WORDS } from '../../words/en/calculators/speed-and-cycle/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

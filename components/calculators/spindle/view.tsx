@@ -8,7 +8,7 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS, TAPS, type Name } from './inputs';
-import { HINTS, WORDS } from './messages';
+import { HINTS, WORDS } from '../../words/en/calculators/spindle/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -9,7 +9,7 @@ import type {
 import type { CautionId } from '../../words/cautions';
 import type { Part } from '../../words/answer';
 import { materialShort, styleName } from '../../words/names';
-import { HOLD_LABELS, STUB_LABELS } from './messages';
+import { HOLD_LABELS, STUB_LABELS } from '../../words/en/calculators/tap-removal/messages';
 import type { RemovalAnswer } from './state';
 
 export const TEXT = {

@@ -6,7 +6,7 @@ import { complaints } from '../problems';
 import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
-import { WORDS } from './messages';
+import { WORDS } from '../../words/en/calculators/tap-strength/messages';
 import { answerParts, subjectOf } from './sentences';
 import { attempt, type StrengthAnswer } from './state';
 

@@ -8,9 +8,9 @@ import { deviceStore } from '../../state/device';
 import { keepReading, keptReadings, removeReading, type KeptReading } from '../../state/readings';
 import { saveFile } from '../../state/saveFile';
 import type { Unit } from '../../words/format';
-import { HINTS } from './messages';
+import { HINTS } from '../../words/en/calculators/torque/messages';
 import { learnedByMachine, readingText, today } from './learned';
-import { SHOP } from './shopWords';
+import { SHOP } from '../../words/en/calculators/torque/shop';
 import type { TorqueAnswer } from './state';
 
 interface Props {

@@ -7,7 +7,7 @@ import type { KeptReading } from '../../state/readings';
 import { decimals, percent, torque, torqueBand, type Unit } from '../../words/format';
 import { styleName } from '../../words/names';
 import { fill } from '../../words/template';
-import { SHOP } from './shopWords';
+import { SHOP } from '../../words/en/calculators/torque/shop';
 import type { ChamferClass } from '../../../core/chamfer/chamfer';
 import type { Fluid } from '../../../core/load/fluid';
 import type { HoleRequest } from '../../../core/plan/types';

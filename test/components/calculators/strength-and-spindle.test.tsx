@@ -11,7 +11,7 @@ import {
   INPUTS as SPINDLE_INPUTS,
   type Name as SpindleName,
 } from '../../../components/calculators/spindle/inputs';
-import { WORDS as SPINDLE_WORDS } from '../../../components/calculators/spindle/messages';
+import { WORDS as SPINDLE_WORDS } from '../../../components/words/en/calculators/spindle/messages';
 import { rangesText } from '../../../components/calculators/spindle/sentences';
 import * as strength from '../../../components/calculators/tap-strength/state';
 import { Result as StrengthResult } from '../../../components/calculators/tap-strength/Answer';
@@ -20,7 +20,7 @@ import {
   INPUTS as STRENGTH_INPUTS,
   type Name as StrengthName,
 } from '../../../components/calculators/tap-strength/inputs';
-import { WORDS as STRENGTH_WORDS } from '../../../components/calculators/tap-strength/messages';
+import { WORDS as STRENGTH_WORDS } from '../../../components/words/en/calculators/tap-strength/messages';
 import { SPINDLE_PROBLEM_CODES } from '../../../core/cycle/spindle';
 
 type StrengthValues = Partial<Record<StrengthName, string>>;

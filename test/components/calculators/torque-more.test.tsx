@@ -8,7 +8,7 @@ import { readHardness } from '../../../components/fields/readHardness';
 import { readMeter } from '../../../components/fields/readMeter';
 import { Result } from '../../../components/calculators/torque/Answer';
 import { INPUTS, type Name } from '../../../components/calculators/torque/inputs';
-import { WORDS } from '../../../components/calculators/torque/messages';
+import { WORDS } from '../../../components/words/en/calculators/torque/messages';
 import { Shop } from '../../../components/calculators/torque/Shop';
 import { today } from '../../../components/calculators/torque/learned';
 import { attempt, type TorqueAnswer } from '../../../components/calculators/torque/state';

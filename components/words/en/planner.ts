@@ -1,0 +1,133 @@
+/** The planner's own words: labels, hints, what is missing. Sentences about the plan live in `words/`. */
+
+import type { ChipCourse } from '../../../core/chips/direction';
+import type { AddressNote } from '../../state/address';
+import type { InputName } from '../../planner/inputs';
+
+export const LABELS: Record<InputName, string> = {
+  thread: 'Thread, as on the drawing',
+  hole: 'The hole',
+  depth: 'Full thread',
+  limit: 'No deeper than',
+  at: 'Measured to the drill’s',
+  thickness: 'Thickness',
+  below: 'Clear space below',
+  fall: 'May chips fall out below?',
+  partial: 'Full thread, if less than the thickness',
+  material: 'Material',
+  drive: 'Spindle',
+  torque: 'Its torque',
+  rpm: 'Its highest tapping speed',
+  point: 'Drill point angle',
+  drills: 'Drills in the drawer',
+  web: 'Core of the tap, measured',
+  centre: 'Male centre on the tap’s nose',
+  interrupted: 'Another hole crosses this one',
+  'coat-min': 'Coating, thinnest',
+  'coat-max': 'Coating, thickest',
+  measured: 'Torque measured here',
+  'measured-style': 'With which tap',
+  'measured-chamfer': 'Its chamfer',
+  'measured-worn': 'That tap was worn',
+  own: 'What you call the material',
+  kc: 'Its specific force kc1.1',
+  mc: 'Its exponent mc',
+  hardness: 'Its hardness',
+  units: 'Lengths in',
+  job: 'Job',
+  part: 'Part',
+  operation: 'Operation',
+  machine: 'Machine',
+  holes: 'Holes to run',
+};
+
+export const TEXT = {
+  ownHint: 'Your own numbers for the material above, which lends the rest: its chips, its speeds.',
+  kcHint: 'At 1 mm of chip. Empty: the handbook’s.',
+  mcHint: 'Empty: the handbook’s.',
+  hardnessHint: 'Only written down beside the name; the force is what counts.',
+  form: 'The hole to plan',
+  submit: 'Plan it',
+  clear: 'Start again',
+  more: 'Drill point, drills in the drawer, coating, measured torque, own material …',
+  ownUsed: 'Reckoned with your own numbers for {name}.',
+  address: 'From the address',
+  designer: 'A note for the designer',
+  copy: 'Copy it',
+  copied: 'Copied',
+  notCopied: 'Not copied: mark the text and copy it yourself',
+  mend: 'To mend',
+  chooseMaterial: 'Choose a material',
+  chooseTap: 'Choose a tap',
+  chooseChamfer: 'Choose a chamfer',
+  blind: 'Blind',
+  through: 'Through',
+  shoulder: 'shoulder',
+  point: 'point',
+  yes: 'Yes',
+  no: 'No',
+  worn: 'It was worn',
+  crossed: 'Yes, it is interrupted',
+  usual: 'empty: 1½ diameters',
+  noLimit: 'empty: no limit',
+  noTorque: 'empty: not judged',
+  threadLike: 'Like M8x1.25-6H, 1/4-20 UNC-2B, #10-32',
+  noBelow: 'empty: plenty',
+  pointHint: 'Degrees. Empty: 118. A flat bottom is 180.',
+  webHint: 'Across the bottoms of the flutes. Empty: usual for the style.',
+  centreHint: 'How far it stands out. Empty: flat-nosed.',
+  coatingHint: 'Growth of one surface. The thread closes by four times as much.',
+  measuredHint: 'Same thread and material, on this machine: the plan is scaled to it.',
+  errors: 'Before this hole can be planned',
+  errorTitle: 'Error: ',
+  example: 'Example',
+  exampleText:
+    'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m.',
+  exampleGoes: 'It goes when you type your own.',
+  takeExample: 'Try it with the example',
+  loading: 'One moment …',
+  notLoaded: 'The planner did not load',
+  notLoadedText:
+    'Check the connection and load the page again. What you typed stands in the address and comes back.',
+  waitingFor: 'Still needed',
+  blocked: 'No answer yet.',
+  card: 'Print the job card',
+  trouble: 'Something went wrong in this hole? Find the cause',
+  why: 'Why?',
+  watch: 'Watch',
+  numbers: 'The numbers',
+  taps: 'Other taps, and why not',
+  allTaps: 'Every tap judged',
+  nearDrills: 'The drills that serve, and their neighbours',
+  allDrills: 'Every near drill',
+  drills: 'Drills judged',
+  remedies: 'What would make it work, cheapest first',
+  helps: 'What would help, cheapest first',
+  assumed: 'Assumed',
+  machine: 'At the machine',
+  safety: 'More on safety',
+} as const;
+
+export const CHIPS: Record<ChipCourse, string> = {
+  ahead: 'Go out ahead',
+  back: 'Come back up',
+  stays: 'Stay in the flutes',
+  none: 'None',
+};
+
+/** A field that is still empty, in two words, for the list of what is needed. */
+export const NEEDED: Partial<Record<InputName, string>> = {
+  thread: 'the thread',
+  hole: 'blind or through',
+  thickness: 'the thickness',
+  material: 'the material',
+  'measured-style': 'which tap was measured',
+  'measured-chamfer': 'its chamfer',
+};
+
+/** Something in the address that this page could not use. */
+export const ADDRESS_NOTES: Record<AddressNote['reason'], string> = {
+  'unknown-name': 'The address says {name}={typed}, which this page does not know. It was left out.',
+  'unknown-choice':
+    'The address asks for “{typed}” as {label}, which is not on the list. Choose again.',
+};
