@@ -10,7 +10,11 @@ import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Facing } from './Facing';
 import { HANDS } from './inputs';
-import { HAND_LABELS, HOLE_LABELS, SEEN_LABELS } from '../../words/en/calculators/chip-direction/messages';
+import {
+  HAND_LABELS,
+  HOLE_LABELS,
+  SEEN_LABELS,
+} from '../../words/en/calculators/chip-direction/messages';
 import {
   ADVICE,
   answerParts,

@@ -6,7 +6,13 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { HANDS, HOLES, INPUTS, SEEN, type Name } from './inputs';
-import { HAND_LABELS, HINTS, HOLE_LABELS, SEEN_LABELS, WORDS } from '../../words/en/calculators/chip-direction/messages';
+import {
+  HAND_LABELS,
+  HINTS,
+  HOLE_LABELS,
+  SEEN_LABELS,
+  WORDS,
+} from '../../words/en/calculators/chip-direction/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -6,7 +6,12 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { FLUTES, HOLES, INPUTS, SETS, type Name } from './inputs';
-import { HINTS, HOLE_LABELS, SET_LABELS, WORDS } from '../../words/en/calculators/hand-tapping/messages';
+import {
+  HINTS,
+  HOLE_LABELS,
+  SET_LABELS,
+  WORDS,
+} from '../../words/en/calculators/hand-tapping/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -8,7 +8,13 @@ import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator, type FormOf } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { HOLDS, INPUTS, STUBS, TAPS, YES_NO, type Name } from './inputs';
-import { HINTS, HOLD_LABELS, STUB_LABELS, WORDS, YES_NO_LABELS } from '../../words/en/calculators/tap-removal/messages';
+import {
+  HINTS,
+  HOLD_LABELS,
+  STUB_LABELS,
+  WORDS,
+  YES_NO_LABELS,
+} from '../../words/en/calculators/tap-removal/messages';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 const yesNo = YES_NO.map((value) => ({ value, label: YES_NO_LABELS[value] }));

@@ -127,7 +127,8 @@ export const NEEDED: Partial<Record<InputName, string>> = {
 
 /** Something in the address that this page could not use. */
 export const ADDRESS_NOTES: Record<AddressNote['reason'], string> = {
-  'unknown-name': 'The address says {name}={typed}, which this page does not know. It was left out.',
+  'unknown-name':
+    'The address says {name}={typed}, which this page does not know. It was left out.',
   'unknown-choice':
     'The address asks for “{typed}” as {label}, which is not on the list. Choose again.',
 };
