@@ -3,25 +3,27 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { afterBuild } from './site/build/after.ts';
+import { outOfLanguage } from './site/build/translation.ts';
 import { spoken, translatedPages } from './site/language.ts';
 import { maths } from './site/markdown/maths.ts';
 
 // Nothing about a build, or about who runs it, leaves the machine.
 process.env.ASTRO_TELEMETRY_DISABLED = '1';
 
-// Another language is a second, small build into a folder of the first.
+// Another language is a second, small build, laid into the first.
 const LANGUAGE = process.env.HANDBOOK_LANGUAGE ?? 'en';
 const english = LANGUAGE === 'en';
 
 export default defineConfig({
   srcDir: english ? './site' : './site/translated',
   publicDir: english ? './site/public' : './site/translated/public',
-  outDir: english ? './dist' : `./dist/${LANGUAGE}`,
-  base: english ? '/' : `/${LANGUAGE}`,
+  outDir: english ? './dist' : outOfLanguage(LANGUAGE),
+  // Each language remembers its own build: a shared memory would be thrown away at every turn.
+  cacheDir: english ? './node_modules/.astro' : `./node_modules/.astro-${LANGUAGE}`,
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx(), english ? afterBuild() : translatedPages()],
+  integrations: [preact(), mdx(), english ? afterBuild() : translatedPages(LANGUAGE)],
   markdown: {
     // Code colouring writes `style` attributes, which the policy below forbids.
     syntaxHighlight: false,

@@ -6,9 +6,12 @@
 import { existsSync } from 'node:fs';
 import type { AstroIntegration } from 'astro';
 import type { Plugin } from 'vite';
+import { LANGUAGES, type Language } from '../components/words/languages.ts';
 
 /** Languages besides English that some pages are built in. */
-export const TRANSLATIONS = ['es'] as const;
+export const TRANSLATIONS: readonly string[] = LANGUAGES.map(({ tag }) => tag).filter(
+  (tag) => tag !== 'en',
+);
 
 const ENGLISH = /^(.*\/components\/words\/)en(\/.+\.ts)$/;
 
@@ -37,14 +40,26 @@ export function spoken(language: string): Plugin {
 /** Pages whose every sentence is translated; the rest of the site stays English and is linked to. */
 const TRANSLATED = { '/': 'index', '/plan/': 'plan/index', '/plan/card/': 'plan/card/index' };
 
+/** True for a page that says in another language what an English one says. */
+export const isTranslation = (path: string): boolean =>
+  LANGUAGES.some(({ home }) => home !== '' && path.startsWith(`${home}/`));
+
+/** The same page in every language it stands in; empty for a page that is in English alone. */
+export function sameInLanguages(path: string, home: string): (Language & { href: string })[] {
+  const page = path.slice(home.length);
+  if (!(page in TRANSLATED)) return [];
+  return LANGUAGES.map((language) => ({ ...language, href: language.home + page }));
+}
+
 /** Builds the translated pages alone. */
-export function translatedPages(): AstroIntegration {
+export function translatedPages(language: string): AstroIntegration {
+  const { home } = LANGUAGES.find(({ tag }) => tag === language)!;
   return {
     name: 'translated-pages',
     hooks: {
       'astro:config:setup': ({ injectRoute }) => {
         for (const [pattern, page] of Object.entries(TRANSLATED)) {
-          injectRoute({ pattern, entrypoint: `./site/pages/${page}.astro` });
+          injectRoute({ pattern: home + pattern, entrypoint: `./site/pages/${page}.astro` });
         }
       },
     },

@@ -4,6 +4,7 @@ import { useMemo } from 'preact/hooks';
 import type { HolePlan, HoleRequest } from '../../core/plan/types';
 import { useFollowing } from '../state/useFollowing';
 import { assumptionText, bestTap, cautionText, NOT_A_RATING, type Unit } from '../words';
+import { IN_ENGLISH } from '../words/elsewhere';
 import { cautionsFor } from './cautions';
 import { TEXT } from '../words/en/planner';
 import { PlanDrills } from './PlanDrills';
@@ -37,7 +38,10 @@ function AtTheMachine({ request }: { request: HoleRequest }) {
         ))}
       </ul>
       <p>
-        {NOT_A_RATING.defer} <a href="/safety/">{TEXT.safety}</a>
+        {NOT_A_RATING.defer}{' '}
+        <a href="/safety/" hreflang={IN_ENGLISH}>
+          {TEXT.safety}
+        </a>
       </p>
     </section>
   );

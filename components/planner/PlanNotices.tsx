@@ -4,6 +4,7 @@ import type { HolePlan } from '../../core/plan/types';
 import { Notice } from '../result/Notice';
 import { Sign } from '../result/Sign';
 import { bestTap, warningText, type Level, type Unit } from '../words';
+import { IN_ENGLISH } from '../words/elsewhere';
 import { TEXT } from '../words/en/planner';
 
 const ORDER: Record<Level, number> = { stop: 0, amber: 1, note: 2 };
@@ -63,7 +64,11 @@ export function PlanNotices({ plan, unit, lessons }: PlanNoticesProps) {
         <Notice key={code} id={noticeId(code)} level={level} title={title}>
           <p>
             {text}{' '}
-            {lesson && lessons.includes(lesson) && <a href={`/lessons/${lesson}/`}>{TEXT.why}</a>}
+            {lesson && lessons.includes(lesson) && (
+              <a href={`/lessons/${lesson}/`} hreflang={IN_ENGLISH}>
+                {TEXT.why}
+              </a>
+            )}
           </p>
         </Notice>
       ))}

@@ -16,6 +16,7 @@ import {
   noteText,
   type Unit,
 } from '../words';
+import { IN_ENGLISH } from '../words/elsewhere';
 import { fill } from '../words/template';
 import { TEXT } from '../words/en/planner';
 import { DesignerNote } from './DesignerNote';
@@ -48,7 +49,12 @@ function Because({ plan, request, unit, lessons }: PlanResultProps) {
   if (!because && !linked) return null;
   return (
     <p class="because">
-      {because} {linked && <a href={`/lessons/${WHY_BLIND}/`}>{TEXT.why}</a>}
+      {because}{' '}
+      {linked && (
+        <a href={`/lessons/${WHY_BLIND}/`} hreflang={IN_ENGLISH}>
+          {TEXT.why}
+        </a>
+      )}
     </p>
   );
 }
@@ -112,13 +118,15 @@ export function PlanResult(props: PlanResultProps) {
           <a class="button" href={card}>
             {TEXT.card}
           </a>
-          <a class="button plain needs-script" href={beside(card, '/jobs/')}>
+          <a class="button plain needs-script" href={beside(card, '/jobs/')} hreflang={IN_ENGLISH}>
             {JOBS.keepWithJobs}
           </a>
         </p>
       )}
       <p class="no-print needs-script">
-        <a href={beside(card, '/broken-taps/')}>{TEXT.trouble}</a>
+        <a href={beside(card, '/broken-taps/')} hreflang={IN_ENGLISH}>
+          {TEXT.trouble}
+        </a>
       </p>
       <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} />
     </>

@@ -6,6 +6,7 @@ import { comeTo } from '../result/comeTo';
 import { Notice } from '../result/Notice';
 import { Announcer } from '../state/Announcer';
 import { usePageTitle } from '../state/usePageTitle';
+import { IN_ENGLISH } from '../words/elsewhere';
 import { cardAddress, EXAMPLE } from './examples';
 import { addressNoteText } from './addressNote';
 import { TEXT } from '../words/en/planner';
@@ -86,7 +87,10 @@ function Doors({
       <ul class="doors">
         {doors.map(({ href, label, text }) => (
           <li key={href}>
-            <a href={href}>{label}</a> {text}
+            <a href={href} hreflang={IN_ENGLISH}>
+              {label}
+            </a>{' '}
+            {text}
           </li>
         ))}
       </ul>

@@ -8,10 +8,11 @@ import type { Entry, EntryKind } from '../../components/search/entry.ts';
 import { SYMPTOM_WORDS } from '../../components/words/en/symptoms.ts';
 import { INDEXED } from '../../components/words/en/search.ts';
 import { LANGUAGE } from '../../components/words/en/site.ts';
+import { isTranslation } from '../language.ts';
 
 /** Shown under a title; more would be read by nobody. */
 const NOTE = 150;
-/** Pages that are another one at a second address, or the search itself. */
+/** Pages that are another one at a second address, or the search itself; so are translations. */
 const LEFT_OUT = ['/', '/search/', '/404.html', '/no-network/'];
 
 /** The questions at the end of a lesson: called alike everywhere, and found with the part before them. */
@@ -140,7 +141,7 @@ function pageEntry(address: string, kind: EntryKind, root: HTMLElement, main: HT
 export function entriesOf(address: string, html: string): Entry[] {
   const root = parse(html, { comment: false, blockTextElements: { script: false, style: false } });
   const main = root.querySelector('main');
-  if (LEFT_OUT.includes(address) || !main) return [];
+  if (LEFT_OUT.includes(address) || isTranslation(address) || !main) return [];
   const kind = KINDS.find(([pattern]) => pattern.test(address))?.[1] ?? 'page';
   if (kind === 'thread') return [threadEntry(address, main)];
   const page = pageEntry(address, kind, root, main);

@@ -90,7 +90,7 @@ function entriesOf(root: HTMLElement): string[] {
 }
 
 function kindOf(page: string, root: HTMLElement): Cost['kind'] {
-  if (page === '/' || page === '/plan/') return 'planner';
+  if (/^\/([a-z]{2}\/)?(plan\/)?$/.test(page)) return 'planner';
   return root.querySelector('astro-island') ? 'calculator' : 'plain';
 }
 

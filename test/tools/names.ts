@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'node-html-parser';
 import Papa from 'papaparse';
+import { isTranslation } from '../../site/language.ts';
 import { allPages, DIST, htmlOf } from './pages.ts';
 
 export type Mark = 'trade' | 'standard' | 'ours' | '';
@@ -40,6 +41,8 @@ const ONE_OF_EACH = /^\/threads\/(m8x1\.25|1-4-20-unc|g1-4|rp1-4|1-4-18-npt|tabl
 
 function wanted(page: string): boolean {
   if (/^\/teach\/./.test(page)) return false;
+  // A translation names nothing that has no English name; its words are asked for in their own test.
+  if (isTranslation(page)) return false;
   return !/^\/threads\/./.test(page) || ONE_OF_EACH.test(page);
 }
 

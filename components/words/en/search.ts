@@ -3,7 +3,6 @@
 import type { EntryKind } from '../../search/entry';
 
 export const SEARCH = {
-  link: 'Search',
   title: 'Search',
   description:
     'Find a thread, a calculator, a lesson, a word of the trade or a fault you can see, by typing a few letters of it.',

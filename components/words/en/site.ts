@@ -3,12 +3,12 @@
 /** As `lang` wants it, and where its planner and card stand; '' is the top of the site. */
 export const LANGUAGE = { tag: 'en', home: '', site: 'Tapped Hole Handbook' };
 
-/** The way to the planner in the other language, in the other's words. */
-export const OTHER_LANGUAGE = { tag: 'es', href: '/es/', text: 'El planificador en español' };
-
 export const FRAME = {
   skip: 'Skip to the page',
+  /** On top of a translated page: who has read it, and what is not in its language. */
+  translated: '',
   main: 'Main',
+  search: 'Search',
   safety: 'Safety',
   glossary: 'Glossary',
   rules: 'Rules of thumb',

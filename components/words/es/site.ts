@@ -8,15 +8,12 @@ export const LANGUAGE: typeof english.LANGUAGE = {
   site: 'Manual del agujero roscado',
 };
 
-export const OTHER_LANGUAGE: typeof english.OTHER_LANGUAGE = {
-  tag: 'en',
-  href: '/',
-  text: 'The planner in English',
-};
-
 export const FRAME: typeof english.FRAME = {
   skip: 'Ir al contenido',
+  translated:
+    'Traducción que todavía no ha leído ningún mecanizador que hable español. Las lecciones y las demás páginas están en inglés. Si algo no cuadra, vale el texto inglés.',
   main: 'Principal',
+  search: 'Buscar',
   safety: 'Seguridad (en inglés)',
   glossary: 'Glosario (en inglés)',
   rules: 'Reglas de taller (en inglés)',
@@ -31,14 +28,14 @@ export const EDITION: typeof english.EDITION = {
 
 export const LINES: typeof english.LINES = {
   plan: 'Planear un agujero',
-  threads: 'Threads',
-  calculators: 'Calculators',
-  drawing: 'Drawing',
-  lessons: 'Lessons',
-  brokenTaps: 'Broken taps',
-  jobs: 'Jobs',
-  safety: 'Safety',
-  sources: 'Sources',
+  threads: 'Roscas',
+  calculators: 'Cálculos',
+  drawing: 'Plano',
+  lessons: 'Lecciones',
+  brokenTaps: 'Machos rotos',
+  jobs: 'Trabajos',
+  safety: 'Seguridad',
+  sources: 'Fuentes',
 };
 
 export const PLANNER_PAGE: typeof english.PLANNER_PAGE = {
