@@ -1,0 +1,66 @@
+/** Lo que un plano deja por resolver a su proyectista, agujero por agujero. */
+
+import type * as english from '../en/drawing';
+import type { Same } from './same';
+
+export const QUESTIONS: Same<typeof english.QUESTIONS> = {
+  'hole-too-shallow': {
+    short: 'Ningún macho llega: al agujero le faltan {by:length}, {byPitches:pitches}.',
+    text: '[Se piden {fullThread:length} de rosca completa ({fullThreadPitches:pitches}).] [El agujero acaba a {limit:length}, así que quedan {room:length} bajo la rosca: {roomPitches:pitches}.] Un macho a máquina necesita {needed:length} hasta el fondo cilíndrico, {by:length} más de lo dibujado.[ Como está dibujado, son seguros {obtainable:length} de rosca completa.]',
+  },
+  'thread-deeper-than-hole': {
+    short: 'La rosca está dibujada más honda que su agujero.',
+    text: 'Se piden {fullThread:length} de rosca completa en un agujero de {depth:length} de profundidad. ¿Cuál de las dos vale?',
+  },
+  'thread-longer-than-part': {
+    short: 'La rosca está dibujada más larga que el espesor de la pieza.',
+    text: 'Se piden {fullThread:length} de rosca completa donde la pieza es más delgada. ¿Cuál de las dos vale?',
+  },
+  'no-room-below': {
+    short: 'El macho no tiene sitio debajo: faltan {by:length}.',
+    text: 'El macho debe pasar {to:length} más allá de la cara de abajo, {by:length} más de lo que hay.',
+  },
+  'spindle-too-small': {
+    short: 'Demasiado par para este husillo.',
+    text: 'Cortar esta rosca necesita un husillo de al menos {torque:torque}, que esta máquina no da. ¿Serviría un paso más fino, un tamaño menor o una rosca fresada?',
+  },
+  'too-hard-to-tap': {
+    short: 'Demasiado duro para un macho.',
+    text: 'El material es demasiado duro para un macho. ¿Se puede hacer la rosca antes de templar, o fresarla?',
+  },
+  'strip-strength': {
+    short: 'La rosca puede barrerse antes de romperse su tornillo.',
+    text: 'El agujero tiene {have:length} de rosca completa, {ratio:number} veces el largo con el que tornillo y rosca son igual de fuertes. Para que ceda antes el tornillo harían falta {wanted:length}. ¿Es necesario aquí, y qué clase de tornillo entra?',
+  },
+  'drill-outside-class': {
+    short: 'El agujero que nombra el plano está fuera de la clase.',
+    text: 'El plano nombra un agujero de {drawn:limit}. La clase de la rosca permite de {min:limit} a {max:limit}. ¿Se puede corregir el plano?',
+  },
+  'depth-not-clear': {
+    short: 'La profundidad no está clara.',
+    text: 'En esta línea no se pudo leer ninguna profundidad. ¿Es pasante el agujero? Si no, ¿qué profundidad llevan la rosca completa y el agujero?',
+  },
+};
+
+export const NOTE: Same<typeof english.NOTE> = {
+  opening:
+    'Pieza {part}: {count} de sus agujeros roscados necesitan una palabra suya antes de hacerse.',
+  openingUnnamed:
+    '{count} de los agujeros roscados de este plano necesitan una palabra suya antes de hacerse.',
+  openingOne: 'Un agujero roscado de la pieza {part} necesita una palabra suya antes de hacerse.',
+  openingOneUnnamed: 'Un agujero roscado de este plano necesita una palabra suya antes de hacerse.',
+  hole: '{number}. {callout}, en {material}',
+  options: 'Lo que ayudaría, de lo más barato a lo más caro:',
+  assumed: 'Calculado con la entrada más larga de su clase, machos de punta plana y {clearance}.',
+  clearance: 'el margen al fondo usual de la máquina',
+  closing:
+    '¿Cuáles de estas podemos anotar? Confírmelo por escrito, con la clase del tornillo y la carga que debe aguantar, y envíe el plano cambiado.',
+  none: 'Nada de este plano necesita preguntarse.',
+};
+
+export const VERDICTS: Same<typeof english.VERDICTS> = {
+  ready: 'Listo',
+  caution: 'Cuidado',
+  impossible: 'Imposible como está dibujado',
+  unread: 'Sin leer',
+};
