@@ -1,5 +1,6 @@
 /** What is wrong with a field, beside it, with a sign as well as a colour. */
 
+import { FIELDS } from '../words/en/fields';
 import { Sign } from '../result/Sign';
 
 export function Complaint({ id, text }: { id: string; text: string }) {
@@ -7,7 +8,7 @@ export function Complaint({ id, text }: { id: string; text: string }) {
     <p class="complaint" id={id}>
       <Sign level="stop" />
       <span>
-        <span class="unseen">Error: </span>
+        <span class="unseen">{FIELDS.error} </span>
         {text}
       </span>
     </p>

@@ -1,5 +1,6 @@
 /** A long list to choose one from, in the browser's own control. */
 
+import { FIELDS } from '../words/en/fields';
 import { Complaint } from './Complaint';
 import type { Choice } from './ChoiceField';
 import { describedBy, fieldId, type FieldProps } from './field';
@@ -30,7 +31,7 @@ export function SelectField(props: SelectFieldProps) {
     <div class={`field${problem ? ' wrong' : ''}`}>
       <label for={id}>
         {label}
-        {props.optional && <span class="optional"> (optional)</span>}
+        {props.optional && <span class="optional"> {FIELDS.optional}</span>}
       </label>
       {hint && (
         <p class="hint" id={`${id}-hint`}>

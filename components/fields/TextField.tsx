@@ -1,5 +1,6 @@
 /** One typed line: a thread, a length, a torque. Text always, so that what was typed stays typed. */
 
+import { FIELDS } from '../words/en/fields';
 import { Complaint } from './Complaint';
 import { describedBy, fieldId, type FieldProps } from './field';
 
@@ -21,7 +22,7 @@ export function TextField(props: TextFieldProps) {
       <label for={id}>
         {label}
         {unit && <span class="unseen">, {unit}</span>}
-        {props.optional && <span class="optional"> (optional)</span>}
+        {props.optional && <span class="optional"> {FIELDS.optional}</span>}
       </label>
       {hint && (
         <p class="hint" id={`${id}-hint`}>

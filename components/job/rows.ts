@@ -2,7 +2,8 @@
 
 import { torqueLimit } from '../../core/job/torque-limit';
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
-import { holeLimits, nose } from '../planner/numbers';
+import { holeLimits, nose, sensible } from '../planner/numbers';
+import { ROWS } from '../words/en/card';
 import { CHIPS } from '../words/en/planner';
 import {
   chamferText,
@@ -21,6 +22,7 @@ import {
   torqueBand,
   type Unit,
 } from '../words';
+import { say } from '../words/say';
 
 export interface CardRow {
   name: string;
@@ -40,17 +42,17 @@ function depthRow(name: string, mm: number, unit: Unit, datum: string): CardRow 
 const toolRows: Rows = (plan, _request, tap) => {
   const rows: CardRow[] = [
     {
-      name: 'Tap',
+      name: ROWS.tap,
       value: `${styleName(tap.style)}, ${handName(tap.hand)}`,
-      beside: `chamfer ${chamferText(tap.chamfer, plan.thread.system)}`,
+      beside: say(ROWS.chamfer, { chamfer: chamferText(tap.chamfer, plan.thread.system) }),
     },
   ];
   if (tap.drill) {
     const allowed = tap.process === 'cut' ? holeLimits(plan) : null;
     rows.push({
-      name: 'Drill',
+      name: ROWS.drill,
       value: drillName(tap.drill),
-      beside: [`${threadPercent(tap.drill.percent.shop)} thread, shop base`, allowed]
+      beside: [say(ROWS.shopBase, { percent: threadPercent(tap.drill.percent.shop) }), allowed]
         .filter((text) => text !== null)
         .join('; '),
     });
@@ -62,19 +64,14 @@ const depthRows: Rows = (_plan, request, { depth }, unit) => {
   const rows =
     request.hole.kind === 'blind'
       ? [
-          depthRow('Drill to', depth.shoulder, unit, 'shoulder, from the face'),
-          depthRow('Point then at', depth.point, unit, 'tip of the drill, from the face'),
+          depthRow(ROWS.drillTo, depth.shoulder, unit, ROWS.shoulder),
+          depthRow(ROWS.pointAt, depth.point, unit, ROWS.point),
         ]
-      : [depthRow('Drill', request.hole.thickness, unit, 'right through')];
+      : [depthRow(ROWS.drill, request.hole.thickness, unit, ROWS.through)];
   return [
     ...rows,
-    depthRow('Tap to (Z)', depth.tip, unit, nose(request)),
-    depthRow(
-      'Full thread',
-      depth.fullThread,
-      unit,
-      'from the face, sure with any tap of the class',
-    ),
+    depthRow(ROWS.tapTo, depth.tip, unit, nose(request)),
+    depthRow(ROWS.fullThread, depth.fullThread, unit, ROWS.sure),
   ];
 };
 
@@ -82,14 +79,14 @@ const runRows: Rows = ({ cycle }, _request, _tap, unit) =>
   cycle
     ? [
         {
-          name: 'Speed',
+          name: ROWS.speed,
           value: rpm(cycle.rpm),
-          beside: `${rpm(cycle.rpmRange.min).split(' ')[0]}–${rpm(cycle.rpmRange.max)} is sensible`,
+          beside: sensible(cycle.rpmRange.min, cycle.rpmRange.max),
         },
         {
-          name: 'Feed',
+          name: ROWS.feed,
           value: feedPerRev(cycle.feedPerRev, unit),
-          beside: `${feed(cycle.feedPerMinute, unit)} at that speed, exactly`,
+          beside: say(ROWS.exactly, { feed: feed(cycle.feedPerMinute, unit) }),
         },
       ]
     : [];
@@ -104,27 +101,28 @@ function limitText(limit: { low: number; high: number }): string {
 const torqueRows: Rows = (_plan, _request, tap, unit) => {
   if (tap.process === 'mill') return [];
   const limit = torqueLimit(tap);
-  const ofBreaking = `${percent(tap.tapShare.sharp)} of what breaks the tap`;
   return [
     {
-      name: 'Torque, sharp',
+      name: ROWS.torque,
       value: torque(tap.torque.expected),
-      beside: `${torqueBand(tap.torque.low, tap.torque.high, unit)}; ${ofBreaking}, worn ${percent(tap.tapShare.worn)}`,
+      beside: say(ROWS.ofBreaking, {
+        band: torqueBand(tap.torque.low, tap.torque.high, unit),
+        sharp: percent(tap.tapShare.sharp),
+        worn: percent(tap.tapShare.worn),
+      }),
     },
     {
-      name: 'Let go at',
-      value: limit ? limitText(limit) : 'No safe setting',
-      beside: limit
-        ? 'clutch or load limit; better from a torque measured here'
-        : 'the tap runs too near its strength',
+      name: ROWS.letGo,
+      value: limit ? limitText(limit) : ROWS.noSetting,
+      beside: limit ? ROWS.clutch : ROWS.tooNear,
     },
   ];
 };
 
 const careRows: Rows = (plan, request, tap) => [
-  { name: 'Chips', value: CHIPS[tap.chips.goes], beside: '' },
-  { name: 'Fluid', value: fluidText(request.material), beside: 'the safety data sheet rules' },
-  { name: 'Gauge', value: gaugeText(plan.thread), beside: '' },
+  { name: ROWS.chips, value: CHIPS[tap.chips.goes], beside: '' },
+  { name: ROWS.fluid, value: fluidText(request.material), beside: ROWS.dataSheet },
+  { name: ROWS.gauge, value: gaugeText(plan.thread), beside: '' },
 ];
 
 /** What the machine is set by, top to bottom. */

@@ -37,11 +37,9 @@ export function ownedText(plan: HolePlan, taps: readonly OwnedTap[], unit: Unit)
     return fill(OWNED.rejected, { taps: rejected.map(name).join('; ') }, unit);
   }
   if (!gain || !best)
-    return tap.verdict === 'best'
-      ? OWNED.has
-      : fill(OWNED.works, { tap: `the ${name(tap)}` }, unit);
-  const works = fill(OWNED.works, { tap: `the ${name(tap)}` }, unit);
-  return `${works} ${gainText(`the ${name(best)}`, gain, unit)}`;
+    return tap.verdict === 'best' ? OWNED.has : fill(OWNED.works, { tap: name(tap) }, unit);
+  const works = fill(OWNED.works, { tap: name(tap) }, unit);
+  return `${works} ${gainText(name(best), gain, unit)}`;
 }
 
 /** What its drills make of the hole; empty where it matters not. Pure. */

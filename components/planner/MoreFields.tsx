@@ -8,15 +8,13 @@ import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { chamferOf } from '../../core/chamfer/classes';
 import { chamferText, styleName } from '../words/names';
 import { drillsChosen, drillsText, MEASURED_STYLES, MORE_NAMES, type InputName } from './inputs';
-import { LABELS, TEXT } from '../words/en/planner';
+import { DRILL_SERIES, LABELS, TEXT } from '../words/en/planner';
 import { bind, LengthField, type FormState } from './PlannerForm';
 
-const SERIES = [
-  { value: 'metric', label: 'Metric' },
-  { value: 'fraction', label: 'Fraction' },
-  { value: 'number', label: 'Number' },
-  { value: 'letter', label: 'Letter' },
-] as const;
+const SERIES = (['metric', 'fraction', 'number', 'letter'] as const).map((value) => ({
+  value,
+  label: DRILL_SERIES[value],
+}));
 
 function YesField({ form, name, label }: { form: FormState; name: InputName; label: string }) {
   return (

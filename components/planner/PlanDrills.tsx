@@ -5,14 +5,11 @@ import type { HolePlan } from '../../core/plan/types';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
 import { drillName, limitNumber, threadPercent, type Unit } from '../words';
-import { TEXT } from '../words/en/planner';
+import { DRILL_TABLE, TEXT } from '../words/en/planner';
+import { say } from '../words/say';
 import { holeLimits } from './numbers';
 
-const VERDICTS = {
-  inside: { word: 'Inside', sign: 'good' },
-  risk: { word: 'At risk', sign: 'amber' },
-  outside: { word: 'Outside', sign: 'stop' },
-} as const;
+const SIGNS = { inside: 'good', risk: 'amber', outside: 'stop' } as const;
 
 interface DrillTableProps {
   caption: string;
@@ -30,7 +27,7 @@ interface DrillRowProps {
 }
 
 function DrillRow({ drill, chosen, unit, tapered }: DrillRowProps) {
-  const { sign, word } = VERDICTS[drill.verdict];
+  const verdict = DRILL_TABLE.verdicts[drill.verdict];
   return (
     <tr class={chosen ? 'chosen' : undefined}>
       <th scope="row">{drillName(drill)}</th>
@@ -39,9 +36,8 @@ function DrillRow({ drill, chosen, unit, tapered }: DrillRowProps) {
       <td class="number">{limitNumber(drill.likely, unit)}</td>
       <td>
         <span class="verdict">
-          <Sign level={sign} />
-          {word}
-          {chosen && ', chosen'}
+          <Sign level={SIGNS[drill.verdict]} />
+          {chosen ? say(DRILL_TABLE.chosen, { verdict }) : verdict}
         </span>
       </td>
     </tr>
@@ -63,17 +59,17 @@ function DrillTable({ drills, plan, unit, caption }: DrillTableProps) {
         <caption class="unseen">{caption}</caption>
         <thead>
           <tr>
-            <th scope="col">Drill</th>
+            <th scope="col">{DRILL_TABLE.drill}</th>
             <th scope="col" class="number">
-              Size, {unit}
+              {say(DRILL_TABLE.size, { unit })}
             </th>
             <th scope="col" class="number">
-              Thread, shop base
+              {DRILL_TABLE.thread}
             </th>
             <th scope="col" class="number">
-              Likely hole, {unit}
+              {say(DRILL_TABLE.likely, { unit })}
             </th>
-            <th scope="col">Verdict</th>
+            <th scope="col">{DRILL_TABLE.verdict}</th>
           </tr>
         </thead>
         <tbody>
@@ -99,7 +95,7 @@ export function PlanDrills({ plan, unit }: { plan: HolePlan; unit: Unit }) {
   return (
     <section aria-labelledby="drills-heading">
       <h2 id="drills-heading">{TEXT.drills}</h2>
-      {limits && <p class="quiet">Minor diameter: {limits}.</p>}
+      {limits && <p class="quiet">{say(DRILL_TABLE.minor, { limits })}</p>}
       <DrillTable caption={TEXT.nearDrills} drills={near} plan={plan} unit={unit} />
       {near.length < plan.drills.length && (
         <Fold drawn="at-opening-live" summary={`${TEXT.allDrills} (${plan.drills.length})`}>

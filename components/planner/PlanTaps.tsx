@@ -5,13 +5,9 @@ import type { ThreadSystem } from '../../core/thread/thread';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
 import { reasonText, tapName, type Unit } from '../words';
-import { TEXT } from '../words/en/planner';
+import { TAP_TABLE, TEXT } from '../words/en/planner';
 
-const VERDICTS = {
-  best: { word: 'First choice', sign: 'good' },
-  works: { word: 'Works', sign: 'good' },
-  no: { word: 'No', sign: 'stop' },
-} as const;
+const SIGNS = { best: 'good', works: 'good', no: 'stop' } as const;
 
 interface TapTableProps {
   taps: readonly TapChoice[];
@@ -21,14 +17,13 @@ interface TapTableProps {
 }
 
 function TapRow({ tap, system, unit }: { tap: TapChoice; system: ThreadSystem; unit: Unit }) {
-  const verdict = VERDICTS[tap.verdict];
   return (
     <tr class={`verdict-${tap.verdict}`}>
       <th scope="row">{tapName(tap, system)}</th>
       <td>
         <span class="verdict">
-          <Sign level={verdict.sign} />
-          {verdict.word}
+          <Sign level={SIGNS[tap.verdict]} />
+          {TAP_TABLE.verdicts[tap.verdict]}
         </span>{' '}
         {tap.reasons.map((reason) => reasonText(reason, unit)).join(' ')}
       </td>
@@ -42,8 +37,8 @@ function TapTable({ taps, system, unit, caption }: TapTableProps) {
       <caption class="unseen">{caption}</caption>
       <thead class="unseen">
         <tr>
-          <th scope="col">Tap</th>
-          <th scope="col">Verdict and why</th>
+          <th scope="col">{TAP_TABLE.tap}</th>
+          <th scope="col">{TAP_TABLE.why}</th>
         </tr>
       </thead>
       <tbody>

@@ -3,6 +3,8 @@
 import { readCallout, readThread } from '../../core';
 import { length, noteText, type Unit } from '../words';
 import { calloutText } from '../words/drawing';
+import { TEXT } from '../words/en/planner';
+import { say } from '../words/say';
 import type { Inputs } from './inputs';
 
 export interface Filled {
@@ -48,6 +50,6 @@ export function fromCallout(text: string, unit: Unit): Filled | null {
   return {
     thread,
     changes: { ...kind, thread, ...(count > 1 ? { holes: String(count) } : {}) },
-    said: [`Read as a callout: ${said}. The other fields were filled from it.`, ...notes].join(' '),
+    said: [say(TEXT.readCallout, { callout: said }), ...notes].join(' '),
   };
 }

@@ -8,7 +8,6 @@ import {
   force,
   length,
   limitLength,
-  lengthNumber,
   percent,
   rpm,
   seconds,
@@ -17,7 +16,9 @@ import {
   torqueBand,
   type Unit,
 } from '../words';
+import { FACTS } from '../words/en/numbers';
 import { CHIPS } from '../words/en/planner';
+import { say } from '../words/say';
 
 export interface Fact {
   name: string;
@@ -33,8 +34,8 @@ export function holeLimits(plan: HolePlan): string | null {
   if (!plan.limits) return null;
   const { min, max } = plan.limits.minor;
   const digits = plan.limits.unit === 'mm' ? 3 : 4;
-  const top = max === undefined ? 'no upper limit known' : max.toFixed(digits);
-  return `class allows ${min.toFixed(digits)}–${top} ${plan.limits.unit}`;
+  const top = max === undefined ? FACTS.noTop : max.toFixed(digits);
+  return say(FACTS.allows, { min: min.toFixed(digits), max: top, unit: plan.limits.unit });
 }
 
 const drillFacts: Facts = (plan, _request, tap, unit) => {
@@ -43,57 +44,67 @@ const drillFacts: Facts = (plan, _request, tap, unit) => {
   // A taper thread's height changes with depth: a percentage of it would mean nothing.
   const beside = plan.limits
     ? [
-        `${threadPercent(drill.percent.shop)} thread, shop base; ${threadPercent(drill.percent.iso)}, ISO base`,
+        say(FACTS.bases, {
+          shop: threadPercent(drill.percent.shop),
+          iso: threadPercent(drill.percent.iso),
+        }),
       ]
     : [];
   const limits = tap.process === 'cut' ? holeLimits(plan) : null;
   if (limits) beside.push(limits);
-  beside.push(`likely to leave ${limitLength(drill.likely, unit)}`);
-  return [{ name: 'Drill', value: drillName(drill), beside }];
+  beside.push(say(FACTS.likely, { size: limitLength(drill.likely, unit) }));
+  return [{ name: FACTS.drill, value: drillName(drill), beside }];
 };
 
+const middle = (mm: number, unit: Unit) => say(FACTS.middle, { depth: length(mm, unit) });
+
 const blindFacts: Facts = (_plan, request, { depth }, unit) => {
-  const middle = (mm: number) => `middle of the class: ${length(mm, unit)}`;
   return [
     {
-      name: 'Drill shoulder at',
+      name: FACTS.shoulder,
       value: length(depth.shoulder, unit),
-      beside: [middle(depth.nominal.shoulder), `point at ${length(depth.point, unit)}`],
+      beside: [
+        middle(depth.nominal.shoulder, unit),
+        say(FACTS.pointAt, { depth: length(depth.point, unit) }),
+      ],
     },
     {
-      name: 'Tap to',
+      name: FACTS.tapTo,
       value: length(depth.tip, unit),
-      beside: [middle(depth.nominal.tip), nose(request)],
+      beside: [middle(depth.nominal.tip, unit), nose(request)],
     },
   ];
 };
 
 const throughFacts: Facts = (_plan, request, { depth }, unit) => [
   {
-    name: 'Tap to',
+    name: FACTS.tapTo,
     value: length(depth.tip, unit),
-    beside: [`middle of the class: ${length(depth.nominal.tip, unit)}`, nose(request)],
+    beside: [middle(depth.nominal.tip, unit), nose(request)],
   },
 ];
 
 /** Which end of the tap the depth is measured to. */
 export function nose(request: HoleRequest): string {
-  return request.externalCentre
-    ? 'to the tip of the centre, from the face'
-    : 'flat nose, from the face';
+  return request.externalCentre ? FACTS.centre : FACTS.flat;
 }
 
 const depthFacts: Facts = (plan, request, tap, unit) => [
   ...(request.hole.kind === 'blind' ? blindFacts : throughFacts)(plan, request, tap, unit),
   {
-    name: 'Full thread',
+    name: FACTS.fullThread,
     value: length(tap.depth.fullThread, unit),
     beside:
       tap.depth.nominal.fullThread > tap.depth.fullThread
-        ? [`middle of the class: ${length(tap.depth.nominal.fullThread, unit)}`]
+        ? [middle(tap.depth.nominal.fullThread, unit)]
         : [],
   },
 ];
+
+/** The range of turns that is sensible, for beside the one that is planned. */
+export function sensible(min: number, max: number): string {
+  return say(FACTS.sensible, { min: rpm(min).split(' ')[0] ?? '', max: rpm(max) });
+}
 
 const cycleFacts: Facts = (plan, _request, _tap, unit) => {
   const { cycle } = plan;
@@ -101,16 +112,16 @@ const cycleFacts: Facts = (plan, _request, _tap, unit) => {
   const { min, max } = cycle.rpmRange;
   return [
     {
-      name: 'Speed',
+      name: FACTS.speed,
       value: rpm(cycle.rpm),
-      beside: [`${rpm(min).split(' ')[0]}–${rpm(max)} is sensible`],
+      beside: [sensible(min, max)],
     },
     {
-      name: 'Feed',
+      name: FACTS.feed,
       value: feedPerRev(cycle.feedPerRev, unit),
       beside: [
-        `${feed(cycle.feedPerMinute, unit)} at that speed`,
-        `${seconds(cycle.seconds)} in and out`,
+        say(FACTS.atThatSpeed, { feed: feed(cycle.feedPerMinute, unit) }),
+        say(FACTS.inAndOut, { time: seconds(cycle.seconds) }),
       ],
     },
   ];
@@ -120,25 +131,25 @@ const forceFacts: Facts = (_plan, _request, tap, unit) => {
   if (tap.process === 'mill') return [];
   const facts: Fact[] = [
     {
-      name: 'Torque, sharp',
+      name: FACTS.torque,
       value: torque(tap.torque.expected, unit),
       beside: [
-        `${torqueBand(tap.torque.low, tap.torque.high, unit)} expected`,
-        ...(tap.toothLoad > 0 ? [`${force(tap.toothLoad, unit)} on the heaviest tooth`] : []),
+        say(FACTS.expected, { band: torqueBand(tap.torque.low, tap.torque.high, unit) }),
+        ...(tap.toothLoad > 0 ? [say(FACTS.tooth, { force: force(tap.toothLoad, unit) })] : []),
       ],
     },
     {
-      name: 'Of what breaks the tap',
+      name: FACTS.ofBreaking,
       value: percent(tap.tapShare.sharp),
-      beside: [`worn ${percent(tap.tapShare.worn)}`],
+      beside: [say(FACTS.worn, { share: percent(tap.tapShare.worn) })],
       share: tap.tapShare,
     },
   ];
   if (tap.spindleShare !== undefined) {
     facts.push({
-      name: 'Of the spindle',
+      name: FACTS.ofSpindle,
       value: percent(tap.spindleShare),
-      beside: ['sharp tap'],
+      beside: [FACTS.sharpTap],
       share: { sharp: tap.spindleShare },
     });
   }
@@ -148,10 +159,10 @@ const forceFacts: Facts = (_plan, _request, tap, unit) => {
 const chipFacts: Facts = (_plan, request, { chips }, unit) => {
   const wants =
     request.hole.kind === 'blind' && chips.neededRoom > 0
-      ? [`want ${lengthNumber(chips.neededRoom, unit)} ${unit} of free hole below the tap`]
+      ? [say(FACTS.room, { length: length(chips.neededRoom, unit) })]
       : [];
-  const checks = chips.fits === 'check' ? ['may pack: look at the first hole'] : [];
-  return [{ name: 'Chips', value: CHIPS[chips.goes], beside: [...wants, ...checks] }];
+  const checks = chips.fits === 'check' ? [FACTS.mayPack] : [];
+  return [{ name: FACTS.chips, value: CHIPS[chips.goes], beside: [...wants, ...checks] }];
 };
 
 /** Every number of one tap's plan, in the order a setter uses them. */

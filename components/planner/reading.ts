@@ -3,6 +3,8 @@
 import { readLength, type LengthUnit } from '../fields/readLength';
 import { readTorque } from '../fields/readTorque';
 import { length, limitLength, noteText, readingText, torque, type Unit } from '../words';
+import { TEXT } from '../words/en/planner';
+import { say } from '../words/say';
 import { baseUnit, isLength, type InputName, type Inputs } from './inputs';
 import type { Attempt } from './state';
 
@@ -26,7 +28,7 @@ export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: 
     const notes = thread.notes
       .filter(({ code }) => !IN_THE_READING.includes(code))
       .map((note) => noteText(note, unit));
-    return [`Read as ${readingText(thread.value)}.`, ...notes].join(' ');
+    return [say(TEXT.readAs, { reading: readingText(thread.value) }), ...notes].join(' ');
   }
   if (isLength(name)) {
     const read = readLength(text, baseUnit(name, unit));

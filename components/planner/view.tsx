@@ -177,7 +177,7 @@ export function Planner({ lessons, doors, example }: PlannerProps) {
     <>
       <Form planner={planner} onSend={send} {...(doors ? { doors } : {})} />
       {planner.started && (
-        <section class="planner-answer" aria-label="Answer" tabIndex={-1} ref={answer}>
+        <section class="planner-answer" aria-label={TEXT.answer} tabIndex={-1} ref={answer}>
           <Answer planner={planner} lessons={lessons} />
         </section>
       )}

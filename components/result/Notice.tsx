@@ -2,9 +2,8 @@
 
 import type { ComponentChildren } from 'preact';
 import type { Level } from '../words';
+import { LEVELS } from '../words/en/fields';
 import { Sign } from './Sign';
-
-const LEVELS: Record<Level, string> = { note: 'Note', amber: 'Caution', stop: 'Stop' };
 
 export interface NoticeProps {
   level: Level;

@@ -1,13 +1,9 @@
 /** An inch thread on a millimetre page, or the other way round: half an inch must not become half a millimetre. */
 
 import { fieldId } from '../fields/field';
+import { UNITS } from '../words/en/fields';
 import type { Unit } from '../words/format';
 import { chooseUnit } from './units';
-
-const TEXT = {
-  readIn: { mm: 'Depths here are in mm.', in: 'Depths here are in inches.' },
-  turnTo: { mm: 'Use mm', in: 'Use inches' },
-} as const;
 
 export interface UnitOfferProps {
   /** What was typed as the thread, in the field of this name. */
@@ -27,9 +23,9 @@ export function UnitOffer({ typed, field, likely, unit }: UnitOfferProps) {
   };
   return (
     <p class="unit-offer">
-      {TEXT.readIn[unit]}{' '}
+      {UNITS.readIn[unit]}{' '}
       <button type="button" class="link-button" onClick={turn}>
-        {TEXT.turnTo[likely]}
+        {UNITS.turnTo[likely]}
       </button>
     </p>
   );

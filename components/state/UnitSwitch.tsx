@@ -1,14 +1,13 @@
 /** The switch in the header: millimetres or inches, for every length on the page. */
 
+import { UNITS as WORDS } from '../words/en/fields';
 import { chooseUnit, UNITS, useUnit } from './units';
-
-const LABELS = { mm: 'mm', in: 'inch' } as const;
 
 export function UnitSwitch() {
   const unit = useUnit();
   return (
     <fieldset class="units">
-      <legend class="unseen">Lengths in</legend>
+      <legend class="unseen">{WORDS.lengthsIn}</legend>
       <div class="tiles">
         {UNITS.map((choice) => (
           <label class="tile" key={choice}>
@@ -20,7 +19,7 @@ export function UnitSwitch() {
               autocomplete="off"
               onChange={() => chooseUnit(choice)}
             />
-            <span>{LABELS[choice]}</span>
+            <span>{WORDS[choice]}</span>
           </label>
         ))}
       </div>

@@ -2,9 +2,10 @@
 
 import type { DrawingPlan, PlannedHole, Question } from '../../core/drawing/types';
 import { remedyText } from './codes';
-import { NOTE, QUESTIONS } from './en/drawing';
+import { CALLOUT, NOTE, QUESTIONS } from './en/drawing';
 import { length, type Unit } from './format';
 import { materialShort } from './names';
+import { say } from './say';
 import { fill, readable } from './template';
 
 export { VERDICTS } from './en/drawing';
@@ -25,18 +26,27 @@ export function calloutText({ callout }: PlannedHole, unit: Unit): string {
   if (!callout.ok) return '';
   const { count, thread, fullThread, through, hole, countersink } = callout.value;
   const sizes = hole && [
-    hole.diameter === undefined ? 'hole' : `hole ${length(hole.diameter, unit)}`,
+    hole.diameter === undefined
+      ? CALLOUT.hole
+      : say(CALLOUT.holeSize, { size: length(hole.diameter, unit) }),
     ...(hole.depth === undefined
       ? []
-      : [`${length(hole.depth, unit)} deep to the ${hole.at === 'point' ? 'point' : 'shoulder'}`]),
+      : [say(CALLOUT.deepTo[hole.at ?? 'shoulder'], { depth: length(hole.depth, unit) })]),
   ];
   const parts = [
     count > 1 ? `${count} × ${thread}` : thread,
-    ...(through ? ['through'] : []),
-    ...(fullThread === undefined ? [] : [`${length(fullThread, unit)} of full thread`]),
+    ...(through ? [CALLOUT.through] : []),
+    ...(fullThread === undefined
+      ? []
+      : [say(CALLOUT.fullThread, { length: length(fullThread, unit) })]),
     ...(sizes ? [sizes.join(', ')] : []),
     ...(countersink
-      ? [`countersink ${length(countersink.diameter, unit)} × ${Math.round(countersink.angle)}°`]
+      ? [
+          say(CALLOUT.countersink, {
+            diameter: length(countersink.diameter, unit),
+            angle: String(Math.round(countersink.angle)),
+          }),
+        ]
       : []),
   ];
   return parts.join(', ');

@@ -5,6 +5,8 @@
 
 import type { DrillChoice } from '../../core/drill/drill';
 import { mmToInch, roundDecimals } from '../../core/units';
+import { MEASURED } from './en/units';
+import { say } from './say';
 
 /** The unit the reader chose for lengths. */
 export type Unit = 'mm' | 'in';
@@ -147,5 +149,5 @@ export function turnRange({ min, max }: { min: number; max: number }): string {
 export function drillName(drill: Pick<DrillChoice, 'name' | 'series'>): string {
   if (drill.series === 'metric') return `${drill.name} mm`;
   if (drill.series === 'fraction') return `${drill.name} in`;
-  return drill.series === 'letter' ? `letter ${drill.name}` : drill.name;
+  return drill.series === 'letter' ? say(MEASURED.letter, { name: drill.name }) : drill.name;
 }

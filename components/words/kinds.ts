@@ -1,10 +1,12 @@
 /** How a number named in a template is shown: the word after its colon. */
 
+import { COUNTED, MEASURED } from './en/units';
 import * as format from './format';
 import type { Unit } from './format';
+import { say } from './say';
 
 const count =
-  (one: string, many: string) =>
+  ([one, many]: readonly [string, string]) =>
   (value: number): string => {
     const text = format.decimals(value, 1);
     return `${text} ${text === '1' ? one : many}`;
@@ -21,10 +23,10 @@ const KINDS = {
   percent: (value: number) => format.percent(value),
   threadPercent: (value: number) => format.threadPercent(value),
   rpm: (value: number) => format.rpm(value),
-  threads: count('thread', 'threads'),
-  pitches: count('pitch', 'pitches'),
-  diameters: (value: number) => `${format.decimals(value, 2)} × diameter`,
-  times: (value: number) => `${format.decimals(value, 2)} times`,
+  threads: count(COUNTED.threads),
+  pitches: count(COUNTED.pitches),
+  diameters: (value: number) => say(MEASURED.diameters, { count: format.decimals(value, 2) }),
+  times: (value: number) => say(MEASURED.times, { count: format.decimals(value, 2) }),
   degrees: (value: number) => `${format.decimals(value, 0)}°`,
   speed: (value: number) => `${format.decimals(value, 1)} m/min`,
   strength: (value: number) => `${format.decimals(value, 0)} N/mm²`,

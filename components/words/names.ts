@@ -8,6 +8,7 @@ import type { Hand, ThreadSystem } from '../../core/thread/thread';
 import { FLUIDS } from './en/fluids';
 import * as words from './en/names';
 import { threadRange } from './format';
+import { say } from './say';
 
 /** Materials in the groups and order a list shows them. */
 export const materialGroups = words.MATERIAL_GROUPS;
@@ -44,8 +45,12 @@ export function styleBefore(style: TapStyle): string {
  * `2–3 threads, semi-bottoming (form C)`. The ISO letter is given with metric threads.
  */
 export function chamferText(chamfer: Chamfer, system: ThreadSystem): string {
-  const form = system === 'metric' && chamfer.form ? ` (form ${chamfer.form})` : '';
-  return `${threadRange(chamfer.threads)} threads, ${words.CHAMFERS[chamfer.class]}${form}`;
+  const { all, form } = words.CHAMFER_SAID;
+  return say(all, {
+    threads: threadRange(chamfer.threads),
+    name: words.CHAMFERS[chamfer.class],
+    form: system === 'metric' && chamfer.form ? say(form, { letter: chamfer.form }) : '',
+  });
 }
 
 /** One tap in full: `Left-hand spiral flute, 2–3 threads, semi-bottoming (form C)`. */
@@ -54,7 +59,8 @@ export function tapName(
   system: ThreadSystem,
 ): string {
   const style = styleName(choice.style);
-  const name = choice.hand === 'left' ? `Left-hand ${style.toLowerCase()}` : style;
+  const name =
+    choice.hand === 'left' ? say(words.LEFT_HAND, { style: style.toLowerCase() }) : style;
   return choice.process === 'mill' ? name : `${name}, ${chamferText(choice.chamfer, system)}`;
 }
 

@@ -6,6 +6,7 @@
  * one sentence serves a plan that knows the number and one that does not.
  */
 
+import { MEASURED } from './en/units';
 import { show, type Kind } from './kinds';
 import type { Unit } from './format';
 
@@ -28,7 +29,7 @@ export function slots(template: string): string[] {
 function fillSlots(template: string, values: Values, unit: Unit): string {
   return template.replace(SLOT, (_, name: string, kind: string | undefined) => {
     const value = values[name];
-    if (value === undefined) return '(not known)';
+    if (value === undefined) return MEASURED.unknown;
     if (typeof value === 'string') return value;
     return show(value, (kind ?? 'number') as Kind, unit);
   });

@@ -35,3 +35,32 @@ export const RECORD = [
   'Initials',
   'Date, shift',
 ] as const;
+
+/** Names of the card's lines, and what stands beside their numbers. */
+export const ROWS = {
+  tap: 'Tap',
+  chamfer: 'chamfer {chamfer}',
+  drill: 'Drill',
+  shopBase: '{percent} thread, shop base',
+  drillTo: 'Drill to',
+  shoulder: 'shoulder, from the face',
+  pointAt: 'Point then at',
+  point: 'tip of the drill, from the face',
+  through: 'right through',
+  tapTo: 'Tap to (Z)',
+  fullThread: 'Full thread',
+  sure: 'from the face, sure with any tap of the class',
+  speed: 'Speed',
+  feed: 'Feed',
+  exactly: '{feed} at that speed, exactly',
+  torque: 'Torque, sharp',
+  ofBreaking: '{band}; {sharp} of what breaks the tap, worn {worn}',
+  letGo: 'Let go at',
+  noSetting: 'No safe setting',
+  clutch: 'clutch or load limit; better from a torque measured here',
+  tooNear: 'the tap runs too near its strength',
+  chips: 'Chips',
+  fluid: 'Fluid',
+  dataSheet: 'the safety data sheet rules',
+  gauge: 'Gauge',
+} as const;

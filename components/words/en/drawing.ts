@@ -68,3 +68,13 @@ export const VERDICTS = {
   impossible: 'Impossible as drawn',
   unread: 'Not read',
 } as const;
+
+/** A callout read back. */
+export const CALLOUT = {
+  through: 'through',
+  fullThread: '{length} of full thread',
+  hole: 'hole',
+  holeSize: 'hole {size}',
+  deepTo: { shoulder: '{depth} deep to the shoulder', point: '{depth} deep to the point' },
+  countersink: 'countersink {diameter} × {angle}°',
+} as const;

@@ -92,8 +92,8 @@ export const FIELDS_OF_JOB = {
 export const OWNED = {
   heading: 'From your drawer',
   has: 'The tap that suits best is in the drawer.',
-  works: 'The drawer has {tap}, which also works.',
-  gain: 'With {best} the tap would meet {after} of what breaks it instead of {before}',
+  works: 'The drawer has the {tap}, which also works.',
+  gain: 'With the {best} the tap would meet {after} of what breaks it instead of {before}',
   gainDepth: ', and the hole could be {shoulder} shallower',
   gainDeeper: ', though the hole would have to be {shoulder} deeper',
   drill: 'Drill {drill} is there too.',

@@ -110,3 +110,11 @@ export const CHIP_FORMS: Record<ChipForm, string> = {
 };
 
 export const HANDS = { right: 'right hand', left: 'left hand' } as const;
+
+export const CHAMFER_SAID = {
+  all: '{threads} threads, {name}{form}',
+  /** The ISO letter, with metric threads. */
+  form: ' (form {letter})',
+} as const;
+
+export const LEFT_HAND = 'Left-hand {style}';

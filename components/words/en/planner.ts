@@ -91,6 +91,9 @@ export const TEXT = {
     'Check the connection and load the page again. What you typed stands in the address and comes back.',
   waitingFor: 'Still needed',
   blocked: 'No answer yet.',
+  answer: 'Answer',
+  readAs: 'Read as {reading}.',
+  readCallout: 'Read as a callout: {callout}. The other fields were filled from it.',
   card: 'Print the job card',
   trouble: 'Something went wrong in this hole? Find the cause',
   why: 'Why?',
@@ -132,3 +135,57 @@ export const ADDRESS_NOTES: Record<AddressNote['reason'], string> = {
   'unknown-choice':
     'The address asks for “{typed}” as {label}, which is not on the list. Choose again.',
 };
+
+/** What to do about a field that is still empty. */
+export const MISSING: Partial<Record<InputName, string>> = {
+  thread: 'Enter the thread as the drawing gives it, like M8x1.25-6H or 1/4-20 UNC-2B.',
+  hole: 'Choose whether the hole is blind or through.',
+  thickness: 'Enter how thick the part is, like 12.',
+  material: 'Choose the material.',
+  'measured-style': 'Choose the tap that was measured.',
+  'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
+  own: 'Enter what you call the material, so that its card says which numbers were used.',
+};
+
+/** What is wrong with what was typed, by the code of the problem. */
+export const FIELD_PROBLEMS = {
+  missing: 'Enter: {label}.',
+  'not-a-length': '“{label}” must be a length, like {like}.',
+  'not-a-torque': '“{label}” must be a torque, like 30 or 22 lbf·ft.',
+  'not-a-speed': '“{label}” must be a number of turns a minute, like 3000.',
+  'not-an-angle': '“{label}” must be a number of degrees, like 118 or 140.',
+  'not-a-force': '“{label}” must be a number of N/mm², like 1800.',
+  'not-an-exponent': '“{label}” must be a number, like 0.25.',
+  'not-a-hardness': '“{label}” must be a hardness, like 30 HRC, 180 HB or 190 HV.',
+  'no-drills': 'Choose at least one kind of drill.',
+} as const;
+
+export const LENGTHS_LIKE = {
+  coating: '8 µm or 0.0003 in',
+  mm: '16, 12,5 or 3/4 in',
+  in: '.75, 3/4 or 16 mm',
+} as const;
+
+export const DRILL_SERIES = {
+  metric: 'Metric',
+  fraction: 'Fraction',
+  number: 'Number',
+  letter: 'Letter',
+} as const;
+
+export const TAP_TABLE = {
+  tap: 'Tap',
+  why: 'Verdict and why',
+  verdicts: { best: 'First choice', works: 'Works', no: 'No' },
+} as const;
+
+export const DRILL_TABLE = {
+  drill: 'Drill',
+  size: 'Size, {unit}',
+  thread: 'Thread, shop base',
+  likely: 'Likely hole, {unit}',
+  verdict: 'Verdict',
+  verdicts: { inside: 'Inside', risk: 'At risk', outside: 'Outside' },
+  chosen: '{verdict}, chosen',
+  minor: 'Minor diameter: {limits}.',
+} as const;

@@ -64,3 +64,12 @@ export const VERDICTS: Same<typeof english.VERDICTS> = {
   impossible: 'Imposible como está dibujado',
   unread: 'Sin leer',
 };
+
+export const CALLOUT: Same<typeof english.CALLOUT> = {
+  through: 'pasante',
+  fullThread: '{length} de rosca completa',
+  hole: 'agujero',
+  holeSize: 'agujero de {size}',
+  deepTo: { shoulder: '{depth} hasta el fondo cilíndrico', point: '{depth} hasta la punta' },
+  countersink: 'avellanado {diameter} × {angle}°',
+};

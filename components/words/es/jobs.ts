@@ -99,8 +99,8 @@ export const FIELDS_OF_JOB: Same<typeof english.FIELDS_OF_JOB> = {
 export const OWNED: Same<typeof english.OWNED> = {
   heading: 'De su cajón',
   has: 'El macho que mejor va está en el cajón.',
-  works: 'El cajón tiene {tap}, que también sirve.',
-  gain: 'Con {best} el macho sufriría {after} de lo que lo rompe en vez de {before}',
+  works: 'El cajón tiene otro que también sirve: {tap}.',
+  gain: 'Con este, {best}, el macho sufriría {after} de lo que lo rompe en vez de {before}',
   gainDepth: ', y el agujero podría ser {shoulder} menos hondo',
   gainDeeper: ', aunque el agujero tendría que ser {shoulder} más hondo',
   drill: 'La broca {drill} también está.',

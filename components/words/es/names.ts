@@ -104,3 +104,10 @@ export const CHIP_FORMS: Same<typeof english.CHIP_FORMS> = {
 };
 
 export const HANDS: Same<typeof english.HANDS> = { right: 'a derechas', left: 'a izquierdas' };
+
+export const CHAMFER_SAID: Same<typeof english.CHAMFER_SAID> = {
+  all: '{threads} hilos, {name}{form}',
+  form: ' (forma {letter})',
+};
+
+export const LEFT_HAND = 'A izquierdas: {style}';

@@ -91,6 +91,10 @@ export const TEXT: Same<typeof english.TEXT> = {
     'Mire la conexión y cargue otra vez la página. Lo que escribió está en la dirección y vuelve.',
   waitingFor: 'Falta todavía',
   blocked: 'Todavía sin respuesta.',
+  answer: 'Respuesta',
+  readAs: 'Leído como {reading}.',
+  readCallout:
+    'Leído como indicación de plano: {callout}. Con ella se rellenaron los demás campos.',
   card: 'Imprimir la hoja de trabajo',
   trouble: '¿Algo salió mal en este agujero? Busque la causa (en inglés)',
   why: '¿Por qué? (en inglés)',
@@ -129,4 +133,56 @@ export const ADDRESS_NOTES: Same<typeof english.ADDRESS_NOTES> = {
     'La dirección dice {name}={typed}, que esta página no conoce. No se tuvo en cuenta.',
   'unknown-choice':
     'La dirección pide «{typed}» en «{label}», y no está en la lista. Elija otra vez.',
+};
+
+export const MISSING: Same<typeof english.MISSING> = {
+  thread: 'Escriba la rosca como la da el plano, como M8x1.25-6H o 1/4-20 UNC-2B.',
+  hole: 'Elija si el agujero es ciego o pasante.',
+  thickness: 'Escriba el espesor de la pieza, como 12.',
+  material: 'Elija el material.',
+  'measured-style': 'Elija el macho con que se midió.',
+  'measured-chamfer': 'Elija la entrada del macho con que se midió.',
+  own: 'Escriba cómo llama al material, para que su hoja diga qué números se usaron.',
+};
+
+export const FIELD_PROBLEMS: Same<typeof english.FIELD_PROBLEMS> = {
+  missing: 'Escriba: {label}.',
+  'not-a-length': '«{label}» debe ser una longitud, como {like}.',
+  'not-a-torque': '«{label}» debe ser un par, como 30 o 22 lbf·ft.',
+  'not-a-speed': '«{label}» debe ser un número de vueltas por minuto, como 3000.',
+  'not-an-angle': '«{label}» debe ser un número de grados, como 118 o 140.',
+  'not-a-force': '«{label}» debe ser un número de N/mm², como 1800.',
+  'not-an-exponent': '«{label}» debe ser un número, como 0.25.',
+  'not-a-hardness': '«{label}» debe ser una dureza, como 30 HRC, 180 HB o 190 HV.',
+  'no-drills': 'Elija al menos una clase de broca.',
+};
+
+export const LENGTHS_LIKE: Same<typeof english.LENGTHS_LIKE> = {
+  coating: '8 µm o 0.0003 in',
+  mm: '16, 12,5 o 3/4 in',
+  in: '.75, 3/4 o 16 mm',
+};
+
+export const DRILL_SERIES: Same<typeof english.DRILL_SERIES> = {
+  metric: 'En mm',
+  fraction: 'Fracción',
+  number: 'Número',
+  letter: 'Letra',
+};
+
+export const TAP_TABLE: Same<typeof english.TAP_TABLE> = {
+  tap: 'Macho',
+  why: 'Veredicto y por qué',
+  verdicts: { best: 'El primero', works: 'Sirve', no: 'No' },
+};
+
+export const DRILL_TABLE: Same<typeof english.DRILL_TABLE> = {
+  drill: 'Broca',
+  size: 'Medida, {unit}',
+  thread: 'Rosca, base del taller',
+  likely: 'Agujero probable, {unit}',
+  verdict: 'Veredicto',
+  verdicts: { inside: 'Dentro', risk: 'En riesgo', outside: 'Fuera' },
+  chosen: '{verdict}, elegida',
+  minor: 'Diámetro menor: {limits}.',
 };
