@@ -98,7 +98,7 @@ export function describeSection(facts: HoleFacts, unit: Unit, broken: boolean): 
     shoulder: written(facts.shoulder),
     point: written(facts.point),
     clearance: written(facts.shoulder - (tap?.tip ?? 0)),
-    at: facts.limit?.at ?? '',
+    at: facts.limit ? SECTION_TEXT.limitWords[facts.limit.at] : '',
     limit: written(facts.limit?.depth ?? 0),
     thickness: written(facts.shoulder),
     clear: written(facts.clearBelow ?? 0),

@@ -37,6 +37,7 @@ export const SECTION_TEXT = {
   blindEnd: 'The drill’s shoulder is at {shoulder} and its point at {point}.',
   clearance: 'Between nose and shoulder {clearance} stay free.',
   limit: 'The drawing allows no {at} deeper than {limit}.',
+  limitWords: { shoulder: 'shoulder', point: 'point' },
   throughEnd: 'The work is {thickness} thick.',
   clear: 'Below it {clear} are clear.',
   strikes: 'The tap would run {strikes} into what is beneath.',

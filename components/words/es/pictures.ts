@@ -40,6 +40,7 @@ export const SECTION_TEXT: Same<typeof english.SECTION_TEXT> = {
   blindEnd: 'El fondo cilíndrico de la broca está a {shoulder} y su punta a {point}.',
   clearance: 'Entre la punta del macho y el fondo cilíndrico quedan libres {clearance}.',
   limit: 'El plano no permite {at} más hondo de {limit}.',
+  limitWords: { shoulder: 'el fondo cilíndrico', point: 'la punta' },
   throughEnd: 'La pieza tiene {thickness} de espesor.',
   clear: 'Debajo hay {clear} libres.',
   strikes: 'El macho entraría {strikes} en lo que hay debajo.',
