@@ -7,7 +7,8 @@ import { decimals } from './format';
 import { fill } from './template';
 
 function sizeAndPitch(thread: Thread): string {
-  const series = thread.standard ? thread.series : READING.special;
+  const names: Readonly<Record<string, string | undefined>> = READING.series;
+  const series = thread.standard ? (names[thread.series] ?? thread.series) : READING.special;
   if (thread.system === 'pipe') {
     const name = thread.inch ? `${thread.form} ${thread.inch.size}` : thread.form;
     return fill(READING.pipe, { name }, 'mm');

@@ -1,4 +1,6 @@
 import { type Locator, type Page } from '@playwright/test';
+import * as SPANISH_CARD from '../../components/words/es/card';
+import * as SPANISH from '../../components/words/es/planner';
 import { expect, expectAccessible, islandsReady, tooWide, test } from './support';
 
 /** The hole of the worked example, as a reader types it. */
@@ -347,14 +349,14 @@ test('the same hole in Spanish: the same numbers, the complaint and the card in 
   expect(await numbersOf()).toEqual(english);
   await expectAccessible(page);
 
-  await page.getByLabel('Rosca, como está en el plano').fill('M8-6g');
-  await page.getByRole('button', { name: 'Planear', exact: true }).click();
+  await page.getByLabel(SPANISH.LABELS.thread).fill('M8-6g');
+  await page.getByRole('button', { name: SPANISH.TEXT.submit, exact: true }).click();
   await expect(complaint(page, 'thread')).toContainText('6g es una clase de tornillos');
 
   await open(page, `/es/plan/${hole}`);
-  await page.getByRole('link', { name: 'Imprimir la hoja de trabajo' }).click();
+  await page.getByRole('link', { name: SPANISH.TEXT.card }).click();
   await expect(page).toHaveURL(/\/es\/plan\/card\//);
-  await expect(sheet(page)).toContainText('Taladrar hasta');
+  await expect(sheet(page)).toContainText(SPANISH_CARD.CARD.title);
   await expect(sheet(page)).toContainText('Azul: inoxidable austenítico');
   await page.getByRole('link', { name: 'The planner in English' }).click();
   await expect(page).toHaveURL(/\d\/plan\/card\/$/);

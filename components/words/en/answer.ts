@@ -62,6 +62,8 @@ export const READING = {
   classAssumed: 'class {class} (the usual one)',
   insert: 'hole for a wire thread insert',
   special: 'special',
+  /** Metric series by their name in the core; others go by their letters. */
+  series: { coarse: 'coarse', fine: 'fine' },
 } as const;
 
 export const GAUGE = {

@@ -64,6 +64,7 @@ export const READING: Same<typeof english.READING> = {
   classAssumed: 'clase {class} (la usual)',
   insert: 'agujero para inserto de hilo',
   special: 'especial',
+  series: { coarse: 'de paso grueso', fine: 'de paso fino' },
 };
 
 export const GAUGE: Same<typeof english.GAUGE> = {

@@ -4,7 +4,7 @@ import type * as english from '../en/pictures';
 import type { Same } from './same';
 
 export const SECTION: Same<typeof english.SECTION> = {
-  fromFace: '{unit} desde la cara',
+  fromFace: '{unit} de la cara',
   fullThread: 'rosca completa',
   thickness: 'espesor',
   chamfer: 'entrada',
