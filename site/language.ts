@@ -38,7 +38,11 @@ export function spoken(language: string): Plugin {
 }
 
 /** Pages whose every sentence is translated; the rest of the site stays English and is linked to. */
-const TRANSLATED = { '/': 'index', '/plan/': 'plan/index', '/plan/card/': 'plan/card/index' };
+export const TRANSLATED: Readonly<Record<string, string>> = {
+  '/': 'index',
+  '/plan/': 'plan/index',
+  '/plan/card/': 'plan/card/index',
+};
 
 /** True for a page that says in another language what an English one says. */
 export const isTranslation = (path: string): boolean =>

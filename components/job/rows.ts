@@ -67,7 +67,7 @@ const depthRows: Rows = (_plan, request, { depth }, unit) => {
           depthRow(ROWS.drillTo, depth.shoulder, unit, ROWS.shoulder),
           depthRow(ROWS.pointAt, depth.point, unit, ROWS.point),
         ]
-      : [depthRow(ROWS.drill, request.hole.thickness, unit, ROWS.through)];
+      : [depthRow(ROWS.drillTo, request.hole.thickness, unit, ROWS.through)];
   return [
     ...rows,
     depthRow(ROWS.tapTo, depth.tip, unit, nose(request)),

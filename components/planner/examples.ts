@@ -4,6 +4,7 @@
  */
 
 import { initialValues, writeAddress } from '../state/address';
+import { TEXT } from '../words/en/planner';
 import { LANGUAGE } from '../words/en/site';
 import { FIELDS, type Inputs } from './inputs';
 
@@ -21,7 +22,7 @@ export const EXAMPLE: Inputs = {
 /** What stands on the example's card. */
 export const EXAMPLE_CARD: Partial<Inputs> = {
   job: '4471',
-  part: 'Pump cover PC-16',
+  part: TEXT.examplePart,
   operation: '30',
   machine: 'VMC-B',
   holes: '6',

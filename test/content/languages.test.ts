@@ -1,9 +1,10 @@
 /** Another language holds the same words, place for place, and shows the same numbers in them. */
-import { globSync } from 'node:fs';
+import { existsSync, globSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { counterpart, TRANSLATIONS } from '../../site/language';
+import { counterpart, TRANSLATED, TRANSLATIONS } from '../../site/language';
 import { ROOT } from '../tools/modules';
+import { reached } from '../tools/reached';
 
 type Words = { [key: string]: unknown };
 
@@ -18,6 +19,9 @@ function texts(value: unknown, path = ''): [string, string][] {
 
 const numbersIn = (text: string): string[] =>
   [...new Set([...text.matchAll(/\{\w+(?::\w+)?\}/g)].map(([slot]) => slot))].sort();
+
+/** All that the translated pages are made of. */
+const made = reached(Object.values(TRANSLATED).map((page) => `site/pages/${page}.astro`));
 
 /** Not words: what stays as it is in every language. */
 const SAME = /(^|\.)(ids|sources|cautions|lesson|level|href|tag|home)(\.|$)/;
@@ -42,6 +46,15 @@ describe.each(TRANSLATIONS)('%s', (language) => {
       .filter(([path, text]) => numbersIn(text).join() !== numbersIn(ours.get(path) ?? '').join())
       .map(([path]) => path);
     expect(untold).toEqual([]);
+  });
+
+  test('every module of words that the translated pages load has its translation', () => {
+    const english = [...made].filter((file) => file.includes('/words/en/'));
+    expect(english.length).toBeGreaterThan(20);
+    const missing = english.filter(
+      (file) => !existsSync(join(ROOT, counterpart(`/${file}`, language) ?? '')),
+    );
+    expect(missing).toEqual([]);
   });
 
   test('sentences are translated, not copied', async () => {

@@ -31,7 +31,9 @@ async function unharmed(page: Page): Promise<void> {
     links: [...document.querySelectorAll('a')].filter(({ protocol }) => protocol === 'javascript:')
       .length,
     shown: /\bNaN\b(?!=)|\bInfinity\b|\[object /.exec(
-      document.querySelector('main')!.innerText.replaceAll(/“[^”]*”|The address says [^.]*\./g, ''),
+      document
+        .querySelector('main')!
+        .innerText.replaceAll(/“[^”]*”|«[^»]*»|(The address says|La dirección dice) [^.]*\./g, ''),
     )?.[0],
   }));
   expect(harm).toEqual({ broken: false, polluted: 0, images: 0, links: 0, shown: undefined });

@@ -1,6 +1,4 @@
 import { type Locator, type Page } from '@playwright/test';
-import * as SPANISH_CARD from '../../components/words/es/card';
-import * as SPANISH from '../../components/words/es/planner';
 import { expect, expectAccessible, islandsReady, tooWide, test } from './support';
 
 /** The hole of the worked example, as a reader types it. */
@@ -19,9 +17,6 @@ const answer = (page: Page): Locator => page.getByRole('region', { name: 'Answer
 const sentence = (page: Page): Locator => answer(page).locator('.answer');
 const example = (page: Page): Locator => page.getByRole('region', { name: 'Worked example' });
 const complaint = (page: Page, name: string): Locator => page.locator(`#field-${name}-problem`);
-
-/** By its place: the name is in the language of the page. */
-const answerIn = (page: Page): Locator => page.locator('.planner-answer').first();
 
 const sheet = (page: Page): Locator => page.locator('article.card:not(.card-is-example)');
 
@@ -331,33 +326,4 @@ test.describe('the job card', () => {
     await expect(shown).toContainText(`${baseURL}/plan/?thread=M8x1.25-6H`);
     await expect(shown).not.toContainText('4471');
   });
-});
-
-test('the same hole in Spanish: the same numbers, the complaint and the card in its words', async ({
-  page,
-}) => {
-  // Two holes in two languages.
-  test.slow();
-  const numbersOf = async (): Promise<string[]> =>
-    ((await answerIn(page).innerText()).match(/\d+(?:[.,/]\d+)*/g) ?? []).toSorted();
-  const hole = `${EXAMPLE_ADDRESS}&own=Azul&kc=2400`;
-  await open(page, `/plan/${hole}`);
-  await expect(answerIn(page).locator('.answer')).toContainText('21.0 mm');
-  const english = await numbersOf();
-  await open(page, `/es/plan/${hole}`);
-  await expect(answerIn(page).locator('.answer')).toContainText('fondo cilíndrico a 21.0 mm');
-  expect(await numbersOf()).toEqual(english);
-  await expectAccessible(page);
-
-  await page.getByLabel(SPANISH.LABELS.thread).fill('M8-6g');
-  await page.getByRole('button', { name: SPANISH.TEXT.submit, exact: true }).click();
-  await expect(complaint(page, 'thread')).toContainText('6g es una clase de tornillos');
-
-  await open(page, `/es/plan/${hole}`);
-  await page.getByRole('link', { name: SPANISH.TEXT.card }).click();
-  await expect(page).toHaveURL(/\/es\/plan\/card\//);
-  await expect(sheet(page)).toContainText(SPANISH_CARD.CARD.title);
-  await expect(sheet(page)).toContainText('Azul: inoxidable austenítico');
-  await page.getByRole('link', { name: 'The planner in English' }).click();
-  await expect(page).toHaveURL(/\d\/plan\/card\/$/);
 });

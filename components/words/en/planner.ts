@@ -83,6 +83,7 @@ export const TEXT = {
   example: 'Example',
   exampleText:
     'M8x1.25-6H in 304 stainless, blind, 16 mm of full thread, drill no deeper than 22 mm to its shoulder, synchronous spindle with 30 N·m.',
+  examplePart: 'Pump cover PC-16',
   exampleGoes: 'It goes when you type your own.',
   takeExample: 'Try it with the example',
   loading: 'One moment …',

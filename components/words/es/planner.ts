@@ -83,6 +83,7 @@ export const TEXT: Same<typeof english.TEXT> = {
   example: 'Ejemplo',
   exampleText:
     'M8x1.25-6H en inoxidable 304, ciego, 16 mm de rosca completa, la broca no más de 22 mm hasta su fondo cilíndrico, husillo síncrono con 30 N·m.',
+  examplePart: 'Tapa de bomba PC-16',
   exampleGoes: 'Se va cuando escriba lo suyo.',
   takeExample: 'Probar con el ejemplo',
   loading: 'Un momento …',
