@@ -74,10 +74,11 @@ test('the same hole in English and in Spanish: equal numbers, and the card in Sp
   await expect(page.locator(CARD)).toContainText('Hoja de trabajo: agujero roscado');
   await expect(page.locator('.card-address')).toContainText('/es/plan/?thread=M8x1.25-6H');
   expect(englishIn(await said(page))).toEqual([]);
+  await expect(page.locator(`${CARD} svg`).last()).toBeVisible();
   const rows = await numbersOf(page, `${CARD} th[scope=row] + td`);
   await page.goto(`/plan/card/${EXAMPLE}`);
   await islandsReady(page);
-  expect(await numbersOf(page, `${CARD} th[scope=row] + td`)).toEqual(rows);
+  await expect.poll(() => numbersOf(page, `${CARD} th[scope=row] + td`)).toEqual(rows);
 });
 
 for (const [what, query] of [
