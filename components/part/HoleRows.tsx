@@ -9,7 +9,7 @@ import { calloutText, VERDICTS } from '../words/drawing';
 import { ChangeFields, type ChangeProps } from './ChangeFields';
 import { hrefOf } from './hrefOf';
 import { TEXT } from '../words/en/part';
-import { reasons, toolText } from './sentences';
+import { reasons, toolText } from '../words/en/partSentences';
 
 const SIGNS: Record<HoleVerdict, 'good' | 'amber' | 'stop' | 'note'> = {
   ready: 'good',

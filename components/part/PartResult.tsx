@@ -10,7 +10,7 @@ import { CopyNote } from './CopyNote';
 import { HoleRows } from './HoleRows';
 import type { PartInputs } from './inputs';
 import { TEXT } from '../words/en/part';
-import { answerParts, countOf } from './sentences';
+import { answerParts, countOf } from '../words/en/partSentences';
 import { Sheet } from './Sheet';
 import { Tools } from './Tools';
 

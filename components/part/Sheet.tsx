@@ -22,7 +22,7 @@ import {
 import { VERDICTS } from '../words/drawing';
 import { HEAD_NAMES, type PartInputs } from './inputs';
 import { COLUMNS, LABELS, TEXT } from '../words/en/part';
-import { madeHole, reasons, type MadeHole } from './sentences';
+import { madeHole, reasons, type MadeHole } from '../words/en/partSentences';
 import { tapText } from './Tools';
 
 export interface SheetProps {

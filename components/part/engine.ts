@@ -3,6 +3,6 @@
 export { spoken } from '../result/AnswerLine';
 export { keepPart } from './keep';
 export { PartResult } from './PartResult';
-export { answerParts } from './sentences';
+export { answerParts } from '../words/en/partSentences';
 export { attempt } from './state';
 export { shopDrawer } from './shopDrawer';

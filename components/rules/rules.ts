@@ -1,10 +1,10 @@
 /** Every rule of thumb, in the order of the page, and the habits that have no case for them. */
 
-import { DEPTH_RULES } from './depth';
-import { HOLE_RULES } from './hole';
+import { DEPTH_RULES } from '../words/en/rules/depth';
+import { HOLE_RULES } from '../words/en/rules/hole';
 import type { NeverRule, Rule } from './rule';
-import { RUNNING_RULES } from './running';
-import { TAP_RULES } from './tap';
+import { RUNNING_RULES } from '../words/en/rules/running';
+import { TAP_RULES } from '../words/en/rules/tap';
 
 export const RULE_GROUPS: readonly { title: string; id: string; rules: readonly Rule[] }[] = [
   { title: 'Which tap', id: 'tap', rules: TAP_RULES },

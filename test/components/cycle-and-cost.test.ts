@@ -5,14 +5,14 @@ import { EXAMPLE as COST } from '../../components/calculators/cost-per-hole/exam
 import {
   answerParts as costParts,
   sumText,
-} from '../../components/calculators/cost-per-hole/sentences';
+} from '../../components/words/en/calculators/cost-per-hole/sentences';
 import { attempt as cost } from '../../components/calculators/cost-per-hole/state';
 import { EXAMPLE as CYCLE } from '../../components/calculators/speed-and-cycle/examples';
 import {
   answerParts,
   driftText,
   WORDS_OF,
-} from '../../components/calculators/speed-and-cycle/sentences';
+} from '../../components/words/en/calculators/speed-and-cycle/sentences';
 import { attempt as cycle } from '../../components/calculators/speed-and-cycle/state';
 import { spoken } from '../../components/result/AnswerLine';
 import { SKELETON_CODES } from '../../core/cycle/skeleton';

@@ -20,7 +20,7 @@ import {
   FIT_WORDS,
   rowOf,
   TEXT,
-} from './sentences';
+} from '../../words/en/calculators/blind-hole-depth/sentences';
 import type { DepthAnswer } from './state';
 
 function rowsOf({ find, study, pointAngle }: DepthAnswer, unit: Unit): NumberRow[] {

@@ -6,7 +6,7 @@ import { spoken } from '../../result/AnswerLine';
 import { CHAMFERS } from '../../words/en/names';
 import type { Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { answerParts, CHART } from './sentences';
+import { answerParts, CHART } from '../../words/en/calculators/blind-hole-depth/sentences';
 import type { DepthAnswer } from './state';
 
 /** Full thread against hole depth, a band for each class, with this hole as a point. */

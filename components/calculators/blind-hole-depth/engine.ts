@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/blind-hole-depth/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/blind-hole-depth/sentences';
 import { attempt, type DepthAnswer } from './state';
 
 export const engine: Engine<Name, DepthAnswer> = {

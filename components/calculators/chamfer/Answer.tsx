@@ -31,7 +31,7 @@ import {
   chipText,
   nameRows,
   TEXT,
-} from './sentences';
+} from '../../words/en/calculators/chamfer/sentences';
 import type { ChamferAnswer } from './state';
 
 function rowsOf(answer: ChamferAnswer, unit: Unit): NumberRow[] {

@@ -9,7 +9,7 @@ import { CHAMFERS } from '../../words/en/names';
 import type { Unit } from '../../words/format';
 import { materialShort, styleBefore } from '../../words/names';
 import { fill } from '../../words/template';
-import { answerParts, becauseText, CHART } from './sentences';
+import { answerParts, becauseText, CHART } from '../../words/en/calculators/chamfer/sentences';
 import type { ChamferAnswer } from './state';
 
 /** One line alone needs no name: the axis has it. */

@@ -28,7 +28,7 @@ import {
   TEXT,
   VERDICTS,
   WANTED,
-} from './sentences';
+} from '../../words/en/calculators/chip-direction/sentences';
 import { RULE, type ChipAnswer } from './state';
 
 /** The steepest face that the drawing shows, degrees. */

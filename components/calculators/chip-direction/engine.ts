@@ -6,7 +6,7 @@ import { complaints } from '../problems';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/chip-direction/messages';
-import { answerParts, tapNamed } from './sentences';
+import { answerParts, tapNamed } from '../../words/en/calculators/chip-direction/sentences';
 import { attempt, type ChipAnswer } from './state';
 
 export const engine: Engine<Name, ChipAnswer> = {

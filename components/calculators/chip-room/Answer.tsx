@@ -14,7 +14,14 @@ import { Section } from '../Section';
 import { Ways } from './Ways';
 import { chartOf } from './chart';
 import { factsOf } from './section';
-import { answerParts, askedParts, assumed, becauseText, BULKS, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  BULKS,
+  TEXT,
+} from '../../words/en/calculators/chip-room/sentences';
 import type { RoomAnswer } from './state';
 
 function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {

@@ -7,7 +7,7 @@ import { spoken } from '../../result/AnswerLine';
 import { decimals, threadRange, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
 import { roughLength, unbroken } from '../numbers';
-import { answerParts, CHART } from './sentences';
+import { answerParts, CHART } from '../../words/en/calculators/chip-room/sentences';
 import type { RoomAnswer } from './state';
 
 /** The stretches of loose chips as a guide gives them, to set the packed ones against. */

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/chip-room/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/chip-room/sentences';
 import { attempt, type RoomAnswer } from './state';
 
 export const engine: Engine<Name, RoomAnswer> = {

@@ -5,7 +5,13 @@ import { percent } from '../../words/format';
 import type { ResultProps } from '../calculator';
 import { calculatorHref } from '../addresses';
 import { Ground } from '../Ground';
-import { answerParts, LINES, money, sumText, TEXT } from './sentences';
+import {
+  answerParts,
+  LINES,
+  money,
+  sumText,
+  TEXT,
+} from '../../words/en/calculators/cost-per-hole/sentences';
 import type { CostAnswer } from './state';
 
 export function Result({ answer }: ResultProps<CostAnswer>) {

@@ -6,7 +6,7 @@ import { complaints } from '../problems';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/cost-per-hole/messages';
-import { answerParts, money } from './sentences';
+import { answerParts, money } from '../../words/en/calculators/cost-per-hole/sentences';
 import { attempt, type CostAnswer } from './state';
 
 export const engine: Engine<Name, CostAnswer> = {

@@ -9,7 +9,13 @@ import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
-import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  TEXT,
+} from '../../words/en/calculators/engagement/sentences';
 import type { EngagementAnswer } from './state';
 
 function rowsOf({ study }: EngagementAnswer, unit: Unit): NumberRow[] {

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/engagement/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/engagement/sentences';
 import { attempt, type EngagementAnswer } from './state';
 
 export const engine: Engine<Name, EngagementAnswer> = {

@@ -13,7 +13,13 @@ import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
-import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  TEXT,
+} from '../../words/en/calculators/form-tap-hole/sentences';
 import type { FormAnswer } from './state';
 
 const MEASURED = { inside: 'inside', tight: 'outside', thin: 'outside' } as const;

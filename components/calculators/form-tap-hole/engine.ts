@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/form-tap-hole/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/form-tap-hole/sentences';
 import { attempt, type FormAnswer } from './state';
 
 export const engine: Engine<Name, FormAnswer> = {

@@ -18,7 +18,7 @@ import {
   provedText,
   TEXT,
   turnsOf,
-} from './sentences';
+} from '../../words/en/calculators/gauging/sentences';
 import type { GaugeAnswer } from './state';
 
 function Rules({ answer }: { answer: GaugeAnswer }) {

@@ -16,7 +16,7 @@ import {
   tapText,
   TEXT,
   useText,
-} from './sentences';
+} from '../../words/en/calculators/hand-tapping/sentences';
 import type { HandAnswer } from './state';
 
 type Props = ResultProps<HandAnswer>;

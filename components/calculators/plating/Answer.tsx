@@ -11,7 +11,13 @@ import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';
-import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  TEXT,
+} from '../../words/en/calculators/plating/sentences';
 import type { PlatingAnswer } from './state';
 
 function Windows({ answer, unit }: { answer: PlatingAnswer; unit: Unit }) {

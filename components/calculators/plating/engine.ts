@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/plating/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/plating/sentences';
 import { attempt, type PlatingAnswer } from './state';
 
 export const engine: Engine<Name, PlatingAnswer> = {

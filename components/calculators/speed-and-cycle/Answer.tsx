@@ -21,7 +21,7 @@ import {
   timeText,
   VERDICTS,
   WORDS_OF,
-} from './sentences';
+} from '../../words/en/calculators/speed-and-cycle/sentences';
 import type { CycleAnswer } from './state';
 
 function checkRow(name: string, check: FeedCheck, answer: CycleAnswer, unit: Unit): NumberRow {

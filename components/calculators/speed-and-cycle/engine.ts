@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/speed-and-cycle/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/speed-and-cycle/sentences';
 import { attempt, type CycleAnswer } from './state';
 
 export const engine: Engine<Name, CycleAnswer> = {

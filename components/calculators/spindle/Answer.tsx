@@ -21,7 +21,7 @@ import {
   rangesText,
   subjectOf,
   TEXT,
-} from './sentences';
+} from '../../words/en/calculators/spindle/sentences';
 import type { SpindleAnswer } from './state';
 
 const kilowatts = (value: number) => `${significant(value, 2)} kW`;

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/spindle/messages';
-import { answerParts, subjectOf } from './sentences';
+import { answerParts, subjectOf } from '../../words/en/calculators/spindle/sentences';
 import { attempt, type SpindleAnswer } from './state';
 
 export const engine: Engine<Name, SpindleAnswer> = {

@@ -14,7 +14,13 @@ import { threadHref } from '../../words/thread-address';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
-import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  TEXT,
+} from '../../words/en/calculators/tap-drill/sentences';
 import type { DrillAnswer } from './state';
 
 function rowsOf({ study, thread }: DrillAnswer, unit: Unit): NumberRow[] {

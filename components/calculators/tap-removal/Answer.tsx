@@ -15,7 +15,7 @@ import {
   REASONS,
   TEXT,
   timeText,
-} from './sentences';
+} from '../../words/en/calculators/tap-removal/sentences';
 import type { RemovalAnswer } from './state';
 
 function Ways({ answer }: { answer: RemovalAnswer }) {

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/tap-removal/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/tap-removal/sentences';
 import { attempt, type RemovalAnswer } from './state';
 
 export const engine: Engine<Name, RemovalAnswer> = {

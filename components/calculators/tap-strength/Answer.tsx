@@ -30,7 +30,7 @@ import {
   dangerText,
   subjectOf,
   TEXT,
-} from './sentences';
+} from '../../words/en/calculators/tap-strength/sentences';
 import type { StrengthAnswer } from './state';
 
 function rowsOf(answer: StrengthAnswer, unit: Unit): NumberRow[] {

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/tap-strength/messages';
-import { answerParts, subjectOf } from './sentences';
+import { answerParts, subjectOf } from '../../words/en/calculators/tap-strength/sentences';
 import { attempt, type StrengthAnswer } from './state';
 
 export const engine: Engine<Name, StrengthAnswer> = {

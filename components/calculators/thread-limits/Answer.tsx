@@ -13,7 +13,14 @@ import { fill } from '../../words/template';
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
-import { answerParts, askedParts, assumed, becauseText, engagementText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  engagementText,
+  TEXT,
+} from '../../words/en/calculators/thread-limits/sentences';
 import type { LimitsAnswer } from './state';
 
 const other = (unit: Unit): Unit => (unit === 'mm' ? 'in' : 'mm');

@@ -7,7 +7,7 @@ import { reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/thread-limits/messages';
-import { answerParts } from './sentences';
+import { answerParts } from '../../words/en/calculators/thread-limits/sentences';
 import { attempt, type LimitsAnswer } from './state';
 
 export const engine: Engine<Name, LimitsAnswer> = {

@@ -18,12 +18,18 @@ import {
 import { calculatorHref, plannerHref } from '../addresses';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
-import { chipText } from '../chamfer/sentences';
+import { chipText } from '../../words/en/calculators/chamfer/sentences';
 import { Notices } from './Notices';
 import { Shop } from './Shop';
 import { Study } from './Study';
 import { Styles } from './Styles';
-import { answerParts, askedParts, assumed, becauseText, TEXT } from './sentences';
+import {
+  answerParts,
+  askedParts,
+  assumed,
+  becauseText,
+  TEXT,
+} from '../../words/en/calculators/torque/sentences';
 import type { TorqueAnswer } from './state';
 
 function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {

@@ -4,7 +4,7 @@ import { Notice } from '../../result/Notice';
 import { warningText } from '../../words/codes';
 import { decimals, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { TEXT } from './sentences';
+import { TEXT } from '../../words/en/calculators/torque/sentences';
 import type { TorqueAnswer } from './state';
 
 /** What running dry was counted at, and on what ground. */

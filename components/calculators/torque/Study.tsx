@@ -9,8 +9,8 @@ import type { Chart } from '../../chart/types';
 import { Fold } from '../../fields/Fold';
 import { decimals, force, significant, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { chipText } from '../chamfer/sentences';
-import { askedParts, TEXT } from './sentences';
+import { chipText } from '../../words/en/calculators/chamfer/sentences';
+import { askedParts, TEXT } from '../../words/en/calculators/torque/sentences';
 import type { TorqueAnswer } from './state';
 
 interface Props {

@@ -3,7 +3,7 @@
 import { percent, torque, torqueBand, type Unit } from '../../words/format';
 import { styleName } from '../../words/names';
 import { Scroll } from '../Scroll';
-import { TEXT } from './sentences';
+import { TEXT } from '../../words/en/calculators/torque/sentences';
 import type { TorqueAnswer } from './state';
 
 export function Styles({ answer, unit }: { answer: TorqueAnswer; unit: Unit }) {

@@ -14,7 +14,11 @@ import { tapLoads } from '../../../core/plan/tap-load';
 import { spoken } from '../../../components/result/AnswerLine';
 import type { Engine, ValuesOf } from '../../../components/calculators/calculator';
 import { volume } from '../../../components/calculators/numbers';
-import { ADVICE, COURSE, VERDICTS } from '../../../components/calculators/chip-direction/sentences';
+import {
+  ADVICE,
+  COURSE,
+  VERDICTS,
+} from '../../../components/words/en/calculators/chip-direction/sentences';
 import {
   force,
   length,

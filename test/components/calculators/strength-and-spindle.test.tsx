@@ -12,7 +12,7 @@ import {
   type Name as SpindleName,
 } from '../../../components/calculators/spindle/inputs';
 import { WORDS as SPINDLE_WORDS } from '../../../components/words/en/calculators/spindle/messages';
-import { rangesText } from '../../../components/calculators/spindle/sentences';
+import { rangesText } from '../../../components/words/en/calculators/spindle/sentences';
 import * as strength from '../../../components/calculators/tap-strength/state';
 import { Result as StrengthResult } from '../../../components/calculators/tap-strength/Answer';
 import { EXAMPLE as STRENGTH } from '../../../components/calculators/tap-strength/examples';

@@ -1,13 +1,13 @@
 /** Rules about how deep the hole and the thread must be. */
 
-import { minorLimitsMm } from '../../core';
-import { chamferOf } from '../../core/chamfer/classes';
-import { countersinkTakes, quarterRuleDepth, roomInPitches } from '../../core/hole/rules';
-import type { HoleRequest, SpindleDrive } from '../../core/plan/types';
-import { planned, tapOf } from '../lesson/planned';
-import { decimals, length, threadRange } from '../words';
-import { engagementOf, inCalculator, inPlanner, limitsOf, threadOf } from './reckon';
-import type { Rule } from './rule';
+import { minorLimitsMm } from '../../../../core';
+import { chamferOf } from '../../../../core/chamfer/classes';
+import { countersinkTakes, quarterRuleDepth, roomInPitches } from '../../../../core/hole/rules';
+import type { HoleRequest, SpindleDrive } from '../../../../core/plan/types';
+import { planned, tapOf } from '../../../lesson/planned';
+import { decimals, length, threadRange } from '../..';
+import { engagementOf, inCalculator, inPlanner, limitsOf, threadOf } from '../../../rules/reckon';
+import type { Rule } from '../../../rules/rule';
 
 function twoDiameters(): Rule {
   const strong = engagementOf('M10x1.5-6H', '12.9', 'al-wrought');

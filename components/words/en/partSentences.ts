@@ -1,13 +1,13 @@
 /** What is said about each hole of a part, and about the part as a whole. */
 
-import { toolsFor, type HoleTools } from '../../core';
-import type { DrawingPlan, HoleVerdict, PlannedHole } from '../../core/drawing/types';
-import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
-import { worded } from '../planner/PlanNotices';
-import { spoken } from '../result/AnswerLine';
-import { answerSentence, bestTap, problemText, tapName, type Part, type Unit } from '../words';
-import { tapSentence } from '../words/answer';
-import { questionShort } from '../words/drawing';
+import { toolsFor, type HoleTools } from '../../../core';
+import type { DrawingPlan, HoleVerdict, PlannedHole } from '../../../core/drawing/types';
+import type { HolePlan, HoleRequest, TapChoice } from '../../../core/plan/types';
+import { worded } from '../../planner/PlanNotices';
+import { spoken } from '../../result/AnswerLine';
+import { answerSentence, bestTap, problemText, tapName, type Part, type Unit } from '..';
+import { tapSentence } from '../answer';
+import { questionShort } from '../drawing';
 
 /** A hole that can be made: everything that a row of the sheet is written from. */
 export interface MadeHole {

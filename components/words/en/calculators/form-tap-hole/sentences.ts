@@ -1,14 +1,14 @@
 /** The answer of the form-tap calculator in words. English. */
 
-import { percentLost } from '../../../core/drill/form-hole';
-import { findMaterial } from '../../../core/material/table';
-import { STEP } from '../../reference/FormHoleList';
-import { windowText } from '../../reference/limits';
-import type { Part } from '../../words/answer';
-import { decimals, drillName, limitLength, threadPercent, type Unit } from '../../words/format';
-import { materialShort } from '../../words/names';
-import { DRAWER_LABELS } from '../drawer';
-import type { FormAnswer } from './state';
+import { percentLost } from '../../../../../core/drill/form-hole';
+import { findMaterial } from '../../../../../core/material/table';
+import { STEP } from '../../../../reference/FormHoleList';
+import { windowText } from '../../../../reference/limits';
+import type { Part } from '../../../answer';
+import { decimals, drillName, limitLength, threadPercent, type Unit } from '../../../format';
+import { materialShort } from '../../../names';
+import { DRAWER_LABELS } from '../../../../calculators/drawer';
+import type { FormAnswer } from '../../../../calculators/form-tap-hole/state';
 
 export const TEXT = {
   bar: 'Where the hole must land before the form tap',

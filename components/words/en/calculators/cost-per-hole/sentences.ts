@@ -1,9 +1,9 @@
 /** The cost of a hole in words. English. Money is in whatever currency was typed. */
 
-import type { HoleCost } from '../../../core/job/cost';
-import type { Part } from '../../words/answer';
-import { decimals, percent } from '../../words/format';
-import type { CostAnswer } from './state';
+import type { HoleCost } from '../../../../../core/job/cost';
+import type { Part } from '../../../answer';
+import { decimals, percent } from '../../../format';
+import type { CostAnswer } from '../../../../calculators/cost-per-hole/state';
 
 export const TEXT = {
   lines: 'Line by line, a hole',

@@ -1,11 +1,11 @@
 /** The answer of the thread-limits calculator in words. English. */
 
-import { limitIn, limitsText } from '../../reference/limits';
-import { notesText } from '../../reference/notes';
-import type { Part } from '../../words/answer';
-import { decimals, length, type Unit } from '../../words/format';
-import { readingText } from '../../words/thread';
-import type { LimitsAnswer } from './state';
+import { limitIn, limitsText } from '../../../../reference/limits';
+import { notesText } from '../../../../reference/notes';
+import type { Part } from '../../../answer';
+import { decimals, length, type Unit } from '../../../format';
+import { readingText } from '../../../thread';
+import type { LimitsAnswer } from '../../../../calculators/thread-limits/state';
 
 export const TEXT = {
   hole: 'Hole (minor diameter)',

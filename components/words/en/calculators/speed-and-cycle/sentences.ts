@@ -1,12 +1,12 @@
 /** The answer of the speed-and-cycle calculator in words. English. */
 
-import type { FeedCheck, FeedMode, ProgramUnit } from '../../../core/cycle/feed';
-import type { SkeletonCode } from '../../../core/cycle/skeleton';
-import type { Part } from '../../words/answer';
-import { decimals, length, rpm, seconds, type Unit } from '../../words/format';
-import { materialName } from '../../words/names';
-import type { CycleAnswer } from './state';
-import { CHOICES } from '../../words/en/calculators/speed-and-cycle/messages';
+import type { FeedCheck, FeedMode, ProgramUnit } from '../../../../../core/cycle/feed';
+import type { SkeletonCode } from '../../../../../core/cycle/skeleton';
+import type { Part } from '../../../answer';
+import { decimals, length, rpm, seconds, type Unit } from '../../../format';
+import { materialName } from '../../../names';
+import type { CycleAnswer } from '../../../../calculators/speed-and-cycle/state';
+import { CHOICES } from './messages';
 
 export const TEXT = {
   numbers: 'The numbers',

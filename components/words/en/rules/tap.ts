@@ -1,13 +1,13 @@
 /** Rules about which tap, which chamfer and where the chips go. */
 
-import type { HoleRequest } from '../../core/plan/types';
-import type { TapStyle } from '../../core/tap/tap';
-import { chamferTeeth } from '../../core/load/teeth';
-import { middleThreads } from '../../core/chamfer/classes';
-import { planned, tapOf } from '../lesson/planned';
-import { decimals, force, length, styleName, threadRange, torque } from '../words';
-import { inCalculator, inPlanner, materialOf, sure, threadOf } from './reckon';
-import type { Rule } from './rule';
+import type { HoleRequest } from '../../../../core/plan/types';
+import type { TapStyle } from '../../../../core/tap/tap';
+import { chamferTeeth } from '../../../../core/load/teeth';
+import { middleThreads } from '../../../../core/chamfer/classes';
+import { planned, tapOf } from '../../../lesson/planned';
+import { decimals, force, length, styleName, threadRange, torque } from '../..';
+import { inCalculator, inPlanner, materialOf, sure, threadOf } from '../../../rules/reckon';
+import type { Rule } from '../../../rules/rule';
 
 const blind = (material: HoleRequest['material'], limit?: number): HoleRequest => ({
   thread: 'M8x1.25-6H',

@@ -1,12 +1,12 @@
 /** The answer of the engagement calculator in words. English. */
 
-import { ENGAGEMENT_MARGIN } from '../../../core/engagement/strip';
-import { estimatePair } from '../../reference/limits';
-import type { Part } from '../../words/answer';
-import { NOT_A_RATING } from '../../words/cautions';
-import { decimals, length, type Unit } from '../../words/format';
-import { materialShort } from '../../words/names';
-import type { EngagementAnswer } from './state';
+import { ENGAGEMENT_MARGIN } from '../../../../../core/engagement/strip';
+import { estimatePair } from '../../../../reference/limits';
+import type { Part } from '../../../answer';
+import { NOT_A_RATING } from '../../../cautions';
+import { decimals, length, type Unit } from '../../../format';
+import { materialShort } from '../../../names';
+import type { EngagementAnswer } from '../../../../calculators/engagement/state';
 
 export const TEXT = {
   ask: 'Full thread to ask for',

@@ -1,13 +1,13 @@
 /** The answer of the chip-room calculator in words. English. */
 
-import type { ChipBulk } from '../../../core/chips/fit';
-import { FILL_LIMIT } from '../../../core/chips/room';
-import type { Part } from '../../words/answer';
-import { decimals, drillName, length, percent, threadRange, type Unit } from '../../words/format';
-import { materialShort } from '../../words/names';
-import { fill } from '../../words/template';
-import { roughLength, unbroken, volume } from '../numbers';
-import type { RoomAnswer } from './state';
+import type { ChipBulk } from '../../../../../core/chips/fit';
+import { FILL_LIMIT } from '../../../../../core/chips/room';
+import type { Part } from '../../../answer';
+import { decimals, drillName, length, percent, threadRange, type Unit } from '../../../format';
+import { materialShort } from '../../../names';
+import { fill } from '../../../template';
+import { roughLength, unbroken, volume } from '../../../../calculators/numbers';
+import type { RoomAnswer } from '../../../../calculators/chip-room/state';
 
 export const BULKS: Record<ChipBulk, string> = {
   short: 'short chips, needles, dust',

@@ -1,8 +1,8 @@
 /** The answer of the tap-strength calculator in words. English. */
 
-import { WORN } from '../../../core/tap/styles';
-import type { ShareJudgement } from '../../../core/tap/twist';
-import type { Part } from '../../words/answer';
+import { WORN } from '../../../../../core/tap/styles';
+import type { ShareJudgement } from '../../../../../core/tap/twist';
+import type { Part } from '../../../answer';
 import {
   decimals,
   length,
@@ -11,10 +11,10 @@ import {
   torque,
   torqueBand,
   type Unit,
-} from '../../words/format';
-import { styleBefore, styleName } from '../../words/names';
-import { unbroken } from '../numbers';
-import type { StrengthAnswer } from './state';
+} from '../../../format';
+import { styleBefore, styleName } from '../../../names';
+import { unbroken } from '../../../../calculators/numbers';
+import type { StrengthAnswer } from '../../../../calculators/tap-strength/state';
 
 export const TEXT = {
   breaks: 'Breaks at about',

@@ -1,13 +1,13 @@
 /** The answer of the spindle calculator in words. English. */
 
-import { WORN } from '../../../core/tap/styles';
-import type { SpindleVerdict } from '../../../core/plan/spindle-study';
-import type { Range } from '../../../core/units';
-import type { Part } from '../../words/answer';
-import { decimals, percent, significant, torque, torqueBand, type Unit } from '../../words/format';
-import { materialShort, styleBefore, styleName } from '../../words/names';
-import { unbroken } from '../numbers';
-import type { SpindleAnswer } from './state';
+import { WORN } from '../../../../../core/tap/styles';
+import type { SpindleVerdict } from '../../../../../core/plan/spindle-study';
+import type { Range } from '../../../../../core/units';
+import type { Part } from '../../../answer';
+import { decimals, percent, significant, torque, torqueBand, type Unit } from '../../../format';
+import { materialShort, styleBefore, styleName } from '../../../names';
+import { unbroken } from '../../../../calculators/numbers';
+import type { SpindleAnswer } from '../../../../calculators/spindle/state';
 
 export const TEXT = {
   sharp: 'Needs, sharp',

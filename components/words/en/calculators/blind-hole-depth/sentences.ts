@@ -1,14 +1,14 @@
 /** The answer of the blind-hole calculator in words. English. */
 
-import type { ChamferThatFits } from '../../../core/chamfer/names';
-import type { BlindDepths } from '../../../core/plan/blind-study';
-import type { Part } from '../../words/answer';
-import { CHAMFERS as CLASS_WORDS } from '../../words/en/names';
-import { decimals, length, threadRange, type Unit } from '../../words/format';
-import { driveName } from '../../words/names';
-import { fill } from '../../words/template';
-import type { ChamferChoice, Find } from './inputs';
-import type { DepthAnswer } from './state';
+import type { ChamferThatFits } from '../../../../../core/chamfer/names';
+import type { BlindDepths } from '../../../../../core/plan/blind-study';
+import type { Part } from '../../../answer';
+import { CHAMFERS as CLASS_WORDS } from '../../names';
+import { decimals, length, threadRange, type Unit } from '../../../format';
+import { driveName } from '../../../names';
+import { fill } from '../../../template';
+import type { ChamferChoice, Find } from '../../../../calculators/blind-hole-depth/inputs';
+import type { DepthAnswer } from '../../../../calculators/blind-hole-depth/state';
 
 export const TEXT = {
   full: 'Full thread',

@@ -1,13 +1,25 @@
 /** Rules about the size of the hole, its class and its gauges. */
 
-import { beforePlating, formTapHole, readGauges } from '../../core';
-import { formPercent, FORM_WINDOW, holeForPercent, percentThread } from '../../core/drill/percent';
-import type { GaugeReading } from '../../core/gauge/reading';
-import { judgeTapLimits } from '../../core/tap/limits-judge';
-import { inchToMm } from '../../core/units';
-import { decimals, length, limitLength, threadPercent } from '../words';
-import { engagementOf, holeIn, inCalculator, limitsOf, sure, threadOf } from './reckon';
-import type { Rule } from './rule';
+import { beforePlating, formTapHole, readGauges } from '../../../../core';
+import {
+  formPercent,
+  FORM_WINDOW,
+  holeForPercent,
+  percentThread,
+} from '../../../../core/drill/percent';
+import type { GaugeReading } from '../../../../core/gauge/reading';
+import { judgeTapLimits } from '../../../../core/tap/limits-judge';
+import { inchToMm } from '../../../../core/units';
+import { decimals, length, limitLength, threadPercent } from '../..';
+import {
+  engagementOf,
+  holeIn,
+  inCalculator,
+  limitsOf,
+  sure,
+  threadOf,
+} from '../../../rules/reckon';
+import type { Rule } from '../../../rules/rule';
 
 function always75(): Rule {
   const percent = 75;

@@ -1,7 +1,7 @@
 /** How a hole is tapped by hand, in words. English. */
 
-import type { HandTap } from '../../../core/tap/hand';
-import type { Part } from '../../words/answer';
+import type { HandTap } from '../../../../../core/tap/hand';
+import type { Part } from '../../../answer';
 import {
   decimals,
   length,
@@ -10,12 +10,12 @@ import {
   torqueBand,
   turnRange,
   type Unit,
-} from '../../words/format';
-import { UK_WORDS } from '../../../core/chamfer/classes';
-import { CHAMFERS } from '../../words/en/names';
-import { materialShort, styleName } from '../../words/names';
-import { fill } from '../../words/template';
-import type { HandAnswer } from './state';
+} from '../../../format';
+import { UK_WORDS } from '../../../../../core/chamfer/classes';
+import { CHAMFERS } from '../../names';
+import { materialShort, styleName } from '../../../names';
+import { fill } from '../../../template';
+import type { HandAnswer } from '../../../../calculators/hand-tapping/state';
 
 export const TEXT = {
   order: 'Order of the taps',

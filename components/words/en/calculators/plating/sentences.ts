@@ -1,12 +1,12 @@
 /** The answer of the plating calculator in words. English. */
 
-import { PLATING_FACTOR } from '../../../core/gauge/plating';
-import { limitPair, windowText } from '../../reference/limits';
-import type { Part } from '../../words/answer';
-import { LIMITS } from '../../words/en/reference';
-import { decimals, drillName, limitNumber, type Unit } from '../../words/format';
-import { RULE_LABELS } from '../../words/en/calculators/plating/messages';
-import type { PlatingAnswer } from './state';
+import { PLATING_FACTOR } from '../../../../../core/gauge/plating';
+import { limitPair, windowText } from '../../../../reference/limits';
+import type { Part } from '../../../answer';
+import { LIMITS } from '../../reference';
+import { decimals, drillName, limitNumber, type Unit } from '../../../format';
+import { RULE_LABELS } from './messages';
+import type { PlatingAnswer } from '../../../../calculators/plating/state';
 
 export const TEXT = {
   windows: 'Before and after',

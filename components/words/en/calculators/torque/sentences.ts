@@ -1,7 +1,7 @@
 /** The answer of the torque calculator in words. English. */
 
-import { WORN } from '../../../core/tap/styles';
-import type { Part } from '../../words/answer';
+import { WORN } from '../../../../../core/tap/styles';
+import type { Part } from '../../../answer';
 import {
   decimals,
   drillName,
@@ -11,11 +11,11 @@ import {
   torque,
   torqueBand,
   type Unit,
-} from '../../words/format';
-import { materialShort, styleBefore, styleName } from '../../words/names';
-import { fill } from '../../words/template';
-import { unbroken } from '../numbers';
-import type { TorqueAnswer } from './state';
+} from '../../../format';
+import { materialShort, styleBefore, styleName } from '../../../names';
+import { fill } from '../../../template';
+import { unbroken } from '../../../../calculators/numbers';
+import type { TorqueAnswer } from '../../../../calculators/torque/state';
 
 export const TEXT = {
   sharp: 'Torque, sharp',

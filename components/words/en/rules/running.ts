@@ -1,15 +1,15 @@
 /** Rules about running the tap: speed, torque, fluid, the hand on the wrench, and getting it out again. */
 
-import { powerOf } from '../../core/cycle/spindle';
-import { tappingSpeed } from '../../core/cycle/speed';
-import { removalChoices, type StuckTap } from '../../core/diagnose/removal';
-import { fluidFactor } from '../../core/load/fluid';
-import type { HoleRequest, HolePlan } from '../../core/plan/types';
-import { handTapping } from '../../core/tap/hand';
-import { planned, tapOf } from '../lesson/planned';
-import { decimals, length, percent, roughLength, rpm, torque } from '../words';
-import { inCalculator, inPlanner, materialOf, sure, threadOf } from './reckon';
-import type { Rule } from './rule';
+import { powerOf } from '../../../../core/cycle/spindle';
+import { tappingSpeed } from '../../../../core/cycle/speed';
+import { removalChoices, type StuckTap } from '../../../../core/diagnose/removal';
+import { fluidFactor } from '../../../../core/load/fluid';
+import type { HoleRequest, HolePlan } from '../../../../core/plan/types';
+import { handTapping } from '../../../../core/tap/hand';
+import { planned, tapOf } from '../../../lesson/planned';
+import { decimals, length, percent, roughLength, rpm, torque } from '../..';
+import { inCalculator, inPlanner, materialOf, sure, threadOf } from '../../../rules/reckon';
+import type { Rule } from '../../../rules/rule';
 
 const warns = (plan: HolePlan, code: string) => plan.warnings.some((each) => each.code === code);
 

@@ -1,11 +1,11 @@
 /** The answer of the tap-drill calculator in words. English. */
 
-import { windowText } from '../../reference/limits';
-import type { Part } from '../../words/answer';
-import { drillName, length, limitLength, threadPercent, type Unit } from '../../words/format';
-import { materialShort } from '../../words/names';
-import { DRAWER_LABELS } from '../drawer';
-import type { DrillAnswer } from './state';
+import { windowText } from '../../../../reference/limits';
+import type { Part } from '../../../answer';
+import { drillName, length, limitLength, threadPercent, type Unit } from '../../../format';
+import { materialShort } from '../../../names';
+import { DRAWER_LABELS } from '../../../../calculators/drawer';
+import type { DrillAnswer } from '../../../../calculators/tap-drill/state';
 
 export const TEXT = {
   drill: 'Drill',

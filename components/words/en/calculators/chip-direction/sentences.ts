@@ -1,14 +1,14 @@
 /** The answer of the chip-direction calculator in words. English. */
 
-import type { ChipAdviceCode, ChipHole } from '../../../core/chips/advice';
-import type { ChipCourse } from '../../../core/chips/direction';
-import { findMaterial } from '../../../core/material/table';
-import type { Part } from '../../words/answer';
-import { CHIP_FORMS } from '../../words/en/names';
-import { decimals } from '../../words/format';
-import { materialShort } from '../../words/names';
-import type { Seen } from './inputs';
-import type { ChipAnswer } from './state';
+import type { ChipAdviceCode, ChipHole } from '../../../../../core/chips/advice';
+import type { ChipCourse } from '../../../../../core/chips/direction';
+import { findMaterial } from '../../../../../core/material/table';
+import type { Part } from '../../../answer';
+import { CHIP_FORMS } from '../../names';
+import { decimals } from '../../../format';
+import { materialShort } from '../../../names';
+import type { Seen } from '../../../../calculators/chip-direction/inputs';
+import type { ChipAnswer } from '../../../../calculators/chip-direction/state';
 
 export const TEXT = {
   inHole: 'This tap in every kind of hole',

@@ -1,13 +1,13 @@
 /** The answer of the chamfer calculator in words. English. */
 
-import type { ChamferName } from '../../../core/chamfer/names';
-import type { Part } from '../../words/answer';
-import { CHAMFERS } from '../../words/en/names';
-import { decimals, drillName, length, threadRange, type Unit } from '../../words/format';
-import { materialShort, styleName } from '../../words/names';
-import { fill } from '../../words/template';
-import { unbroken } from '../numbers';
-import type { ChamferAnswer } from './state';
+import type { ChamferName } from '../../../../../core/chamfer/names';
+import type { Part } from '../../../answer';
+import { CHAMFERS } from '../../names';
+import { decimals, drillName, length, threadRange, type Unit } from '../../../format';
+import { materialShort, styleName } from '../../../names';
+import { fill } from '../../../template';
+import { unbroken } from '../../../../calculators/numbers';
+import type { ChamferAnswer } from '../../../../calculators/chamfer/state';
 
 export const TEXT = {
   us: 'US class',

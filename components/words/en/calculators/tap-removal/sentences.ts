@@ -5,12 +5,12 @@ import type {
   RemovalChoice,
   RemovalMethod,
   RemovalReason,
-} from '../../../core/diagnose/removal';
-import type { CautionId } from '../../words/cautions';
-import type { Part } from '../../words/answer';
-import { materialShort, styleName } from '../../words/names';
-import { HOLD_LABELS, STUB_LABELS } from '../../words/en/calculators/tap-removal/messages';
-import type { RemovalAnswer } from './state';
+} from '../../../../../core/diagnose/removal';
+import type { CautionId } from '../../../cautions';
+import type { Part } from '../../../answer';
+import { materialShort, styleName } from '../../../names';
+import { HOLD_LABELS, STUB_LABELS } from './messages';
+import type { RemovalAnswer } from '../../../../calculators/tap-removal/state';
 
 export const TEXT = {
   ways: 'Ways to get it out, in the order to try them',

@@ -1,14 +1,14 @@
 /** The answer of the gauging calculator in words. English. */
 
-import type { DepthFindingCode, GaugeAction } from '../../../core/gauge/advice';
-import type { GaugeFindingCode } from '../../../core/gauge/reading';
-import { depthPair } from '../../reference/limits';
-import type { Part } from '../../words/answer';
-import { TURN_RULES } from '../../words/en/reference';
-import { decimals, length, type Unit } from '../../words/format';
-import { fill } from '../../words/template';
-import { GO_LABELS, PLAIN_LABELS } from '../../words/en/calculators/gauging/messages';
-import type { GaugeAnswer } from './state';
+import type { DepthFindingCode, GaugeAction } from '../../../../../core/gauge/advice';
+import type { GaugeFindingCode } from '../../../../../core/gauge/reading';
+import { depthPair } from '../../../../reference/limits';
+import type { Part } from '../../../answer';
+import { TURN_RULES } from '../../reference';
+import { decimals, length, type Unit } from '../../../format';
+import { fill } from '../../../template';
+import { GO_LABELS, PLAIN_LABELS } from './messages';
+import type { GaugeAnswer } from '../../../../calculators/gauging/state';
 
 export const TEXT = {
   finder: 'Find the cause, one check at a time',
