@@ -12,9 +12,3 @@ export const SERIES_OF: Record<Drawer, readonly DrillSeries[] | undefined> = {
   metric: ['metric'],
   inch: ['fraction', 'number', 'letter'],
 };
-
-export const DRAWER_LABELS: Record<Drawer, string> = {
-  all: 'All four series',
-  metric: 'Metric only',
-  inch: 'Inch only: fraction, number, letter',
-};

@@ -9,6 +9,8 @@ import { length, torque, type Unit } from '../words/format';
 import { readingText } from '../words/thread';
 import type { Kind } from './calculator';
 import type { Reader } from './reader';
+import { READ_AS } from '../words/en/calculators/shared';
+import { say } from '../words/say';
 
 /** Notes whose matter the reading itself says. */
 const IN_THE_READING: readonly string[] = ['class-assumed', 'coarse-assumed'];
@@ -19,7 +21,7 @@ function threadText(text: string, unit: Unit): string {
   const notes = read.notes
     .filter(({ code }) => !IN_THE_READING.includes(code))
     .map((note) => noteText(note, unit));
-  return [`Read as ${readingText(read.value)}.`, ...notes].join(' ');
+  return [say(READ_AS, { thread: readingText(read.value) }), ...notes].join(' ');
 }
 
 function lengthText(text: string, unit: Unit): string {

@@ -1,7 +1,7 @@
 /** A small picture for each thing that goes wrong with a tap, a gauge or a thread: drawn, not to scale. */
 
 import type { SymptomId } from '../../core/diagnose/symptoms';
-import { SYMPTOM_WORDS } from '../words/en/symptoms';
+import { GAUGE_MARKS, SYMPTOM_WORDS } from '../words/en/symptoms';
 import { dot } from './geometry';
 import { group, path, polyline, text, type Mark, type Picture, type Point } from './marks';
 import {
@@ -216,13 +216,13 @@ const DRAWN: Record<SymptomId, () => Mark[]> = {
   'not-go-goes': () => [
     hole(),
     gauge(88),
-    text('title', [AXIS, 12], 'NOT GO', { anchor: 'middle' }),
+    text('title', [AXIS, 12], GAUGE_MARKS.notGo, { anchor: 'middle' }),
     arrow([132, 40], [132, 90]),
   ],
   'go-refuses': () => [
     hole({}),
     gauge(FACE - 1, false, 20, 18),
-    text('title', [116, 22], 'GO'),
+    text('title', [116, 22], GAUGE_MARKS.go),
     path(
       'sy-fault',
       polyline([
@@ -234,7 +234,7 @@ const DRAWN: Record<SymptomId, () => Mark[]> = {
   'go-stops': () => [
     hole(),
     gauge(66),
-    text('title', [100, 22], 'GO'),
+    text('title', [100, 22], GAUGE_MARKS.go),
     path(
       'sy-fault',
       polyline([

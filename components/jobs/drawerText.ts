@@ -12,6 +12,8 @@ import { readTorque } from '../fields/readTorque';
 import { problemText } from '../words';
 import { readTable, writeTable } from './csv';
 import type { Drawer, Machine, OwnedTap } from './shape';
+import { READING } from '../words/en/drawerLines';
+import { say } from '../words/say';
 
 export interface DrawerRow {
   /** The row as it stood. */
@@ -26,19 +28,19 @@ export interface ReadDrawer {
   rows: DrawerRow[];
 }
 
-const STYLES: readonly [RegExp, OwnedTap['style'], string][] = [
-  [/point|gun|^sp$/i, 'spiral-point', 'spiral point'],
-  [/spiral|helix|^sf$/i, 'spiral-flute', 'spiral flute'],
-  [/straight|hand|^st$/i, 'straight-flute', 'straight flute'],
-  [/form|roll|press|^f$/i, 'form', 'form'],
+const STYLES: readonly [RegExp, OwnedTap['style']][] = [
+  [/point|gun|^sp$/i, 'spiral-point'],
+  [/spiral|helix|^sf$/i, 'spiral-flute'],
+  [/straight|hand|^st$/i, 'straight-flute'],
+  [/form|roll|press|^f$/i, 'form'],
 ];
 
 /** Words, ISO or DIN letters and counts of threads that name a class. */
-const CHAMFERS: readonly [RegExp, ChamferClass, string][] = [
-  [/^(?:semi[- ]?bottoming|c|2\s*[-–]\s*3)$/i, 'semi-bottoming', '2–3 threads'],
-  [/^(?:taper|a|first|7\s*[-–]\s*10|6\s*[-–]\s*8)$/i, 'taper', 'taper, 6–10 threads'],
-  [/^(?:plug|b|d|second|3\s*[-–]\s*5|3[.,]5\s*[-–]\s*5[.,]5)$/i, 'plug', '3–5 threads'],
-  [/^(?:bottoming|e|f|1[.,]5\s*[-–]\s*2|1\s*[-–]\s*2)$/i, 'bottoming', '1–2 threads'],
+const CHAMFERS: readonly [RegExp, ChamferClass][] = [
+  [/^(?:semi[- ]?bottoming|c|2\s*[-–]\s*3)$/i, 'semi-bottoming'],
+  [/^(?:taper|a|first|7\s*[-–]\s*10|6\s*[-–]\s*8)$/i, 'taper'],
+  [/^(?:plug|b|d|second|3\s*[-–]\s*5|3[.,]5\s*[-–]\s*5[.,]5)$/i, 'plug'],
+  [/^(?:bottoming|e|f|1[.,]5\s*[-–]\s*2|1\s*[-–]\s*2)$/i, 'bottoming'],
 ];
 
 const DRIVES: readonly [RegExp, SpindleDrive][] = [
@@ -53,22 +55,26 @@ type Found<T> = { item: T; said: string } | { why: string };
 function readTap([, thread = '', style = '', chamfer = '']: string[]): Found<OwnedTap> {
   const read = readThread(thread);
   if (!read.ok) return { why: problemText(read.problems[0]!, 'mm') };
-  const [, kind, styleSaid] = STYLES.find(([pattern]) => pattern.test(style)) ?? [];
+  const [, kind] = STYLES.find(([pattern]) => pattern.test(style)) ?? [];
   if (!kind) {
     return {
-      why: `“${style}” is no kind of tap known here. Write spiral point, spiral flute, straight flute or form.`,
+      why: say(READING.notStyle, { typed: style }),
     };
   }
-  const [, name, chamferSaid] = CHAMFERS.find(([pattern]) => pattern.test(chamfer)) ?? [];
+  const [, name] = CHAMFERS.find(([pattern]) => pattern.test(chamfer)) ?? [];
   if (!name) {
     return {
-      why: `“${chamfer}” is no chamfer known here. Write its threads, like 2-3, or its class or form letter.`,
+      why: say(READING.notChamfer, { typed: chamfer }),
     };
   }
   const { designation } = read.value;
   return {
     item: { thread: designation, style: kind, chamfer: name },
-    said: `Tap ${designation}, ${styleSaid}, ${chamferSaid}`,
+    said: say(READING.tap, {
+      thread: designation,
+      style: READING.styles[kind],
+      chamfer: READING.chamfers[name],
+    }),
   };
 }
 
@@ -84,29 +90,28 @@ function readDrill([, typed = '']: string[]): Found<{ name: string }> {
       name.toLowerCase() === bare.toLowerCase() ||
       (metric !== null && series === 'metric' && Math.abs(diameter - metric) < 1e-9),
   );
-  if (!drill)
-    return { why: `There is no stocked drill “${typed}”. Write it like 6.8, 27/64, #7 or F.` };
-  return { item: { name: drill.name }, said: `Drill ${drill.name}` };
+  if (!drill) return { why: say(READING.notDrill, { typed }) };
+  return { item: { name: drill.name }, said: say(READING.drill, { name: drill.name }) };
 }
 
 function readMachine([, name = '', drive = '', torque = '', rpm = '']: string[]): Found<Machine> {
-  if (name === '') return { why: 'The machine needs a name.' };
+  if (name === '') return { why: READING.noMachine };
   const kind = DRIVES.find(([pattern]) => pattern.test(drive))?.[1];
   if (!kind)
     return {
-      why: `“${drive}” is no spindle known here. Write synchronous, floating, reversing head or hand.`,
+      why: say(READING.notDrive, { typed: drive }),
     };
   const newtonMetres = torque === '' ? undefined : readTorque(torque);
-  if (newtonMetres === null) return { why: `“${torque}” must be a torque, like 30 or 22 lbf·ft.` };
+  if (newtonMetres === null) return { why: say(READING.notTorque, { typed: torque }) };
   const speed = rpm === '' ? undefined : readPlain(rpm, ['rpm', 'rev/min']);
-  if (speed === null) return { why: `“${rpm}” must be a number of turns a minute, like 4000.` };
+  if (speed === null) return { why: say(READING.notSpeed, { typed: rpm }) };
   const item: Machine = {
     name,
     drive: kind,
     ...(newtonMetres === undefined ? {} : { torque: newtonMetres }),
     ...(speed === undefined ? {} : { rpm: speed }),
   };
-  return { item, said: `Machine ${name}` };
+  return { item, said: say(READING.machine, { name }) };
 }
 
 const isHeader = (row: readonly string[], at: number) =>
@@ -126,8 +131,7 @@ export function readDrawer(text: string): ReadDrawer {
     if (/^taps?$/i.test(row[0] ?? '')) return keep(drawer.taps, readTap(row));
     if (/^drills?$/i.test(row[0] ?? '')) return keep(drawer.drills, readDrill(row));
     if (/^machines?$/i.test(row[0] ?? '')) return keep(drawer.machines, readMachine(row));
-    const why = 'Start the line with tap, drill or machine.';
-    return [{ text: shown, said: why, ok: false }];
+    return [{ text: shown, said: READING.notKind, ok: false }];
   });
   return { drawer, rows };
 }
@@ -155,8 +159,5 @@ export function drawerText(drawer: Drawer): string {
 }
 
 export function drawerCsv(drawer: Drawer): string {
-  return writeTable([
-    ['kind', 'name', 'style or spindle', 'chamfer or torque', 'rpm'],
-    ...drawerRows(drawer),
-  ]);
+  return writeTable([READING.head, ...drawerRows(drawer)]);
 }

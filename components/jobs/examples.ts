@@ -1,12 +1,13 @@
 /** A kept job of Copperfell Works, for the page to show before anything is kept, and without script. */
 
 import type { Job } from './shape';
+import { EXAMPLE_PART } from '../words/en/drawerLines';
 
 export const EXAMPLE_JOB: Job = {
   id: 'example',
   revision: 1,
   job: '4471',
-  part: 'Pump cover PC-16',
+  part: EXAMPLE_PART,
   operation: '30',
   machine: 'VMC-B',
   holes: [

@@ -4,25 +4,7 @@ import { writeTable } from './csv';
 import { bestTap, drillName, lengthNumber, rpm, tapName } from '../words';
 import { plannedHole } from './planned';
 import type { Job } from './shape';
-
-const HEAD = [
-  'job',
-  'part',
-  'operation',
-  'machine',
-  'hole',
-  'count',
-  'thread',
-  'kind',
-  'material',
-  'tap',
-  'drill',
-  'shoulder mm',
-  'tap to mm',
-  'full thread mm',
-  'speed',
-  'feed mm/rev',
-];
+import { SHEET_HEAD } from '../words/en/drawerLines';
 
 export function jobRows(jobs: readonly Job[]): string[][] {
   const rows = jobs.flatMap(({ holes, ...job }) =>
@@ -51,7 +33,7 @@ export function jobRows(jobs: readonly Job[]): string[][] {
       ];
     }),
   );
-  return [HEAD, ...rows];
+  return [SHEET_HEAD, ...rows];
 }
 
 /** Every kept hole as a table for a spreadsheet. */

@@ -13,6 +13,9 @@ import { Standing } from './Standing';
 import { freshId, newJob } from './store';
 import type * as engineModule from './engine';
 import { useJobs, type JobsState } from './useJobs';
+import { MADE } from '../words/en/drawerLines';
+import { LANGUAGE } from '../words/en/site';
+import { say } from '../words/say';
 
 export interface JobsProps {
   version: string;
@@ -158,7 +161,7 @@ export function Jobs({ version, example }: JobsProps) {
   const { engine, failed } = useEngine(loadEngine, kept.length > 0 || query !== '');
   useEffect(() => {
     const day = new Date().toLocaleDateString('sv-SE');
-    setMade(`Made ${day} by Tapped Hole Handbook ${version}.`);
+    setMade(say(MADE, { day, site: LANGUAGE.site, version }));
   }, [version]);
   useEffect(() => {
     const found = document.getElementById(example);

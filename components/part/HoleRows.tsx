@@ -10,6 +10,7 @@ import { ChangeFields, type ChangeProps } from './ChangeFields';
 import { hrefOf } from './hrefOf';
 import { TEXT } from '../words/en/part';
 import { reasons, toolText } from '../words/en/partSentences';
+import { say } from '../words/say';
 
 const SIGNS: Record<HoleVerdict, 'good' | 'amber' | 'stop' | 'note'> = {
   ready: 'good',
@@ -45,7 +46,7 @@ function Row({ drawing, index, unit, change }: RowProps) {
         <Sign level={SIGNS[verdict]} /> <strong>{VERDICTS[verdict]}.</strong>{' '}
         {reasons(drawing, index, unit).join(' ')} {toolText(drawing, index, unit)}
       </p>
-      {callout.ok && <p class="quiet">Read as {calloutText(hole, unit)}.</p>}
+      {callout.ok && <p class="quiet">{say(TEXT.readAs, { callout: calloutText(hole, unit) })}</p>}
       {notes.length > 0 && (
         <p class="part-notes">{notes.map((note) => noteText(note, unit)).join(' ')}</p>
       )}
@@ -53,7 +54,10 @@ function Row({ drawing, index, unit, change }: RowProps) {
         <div class="part-more no-print">
           {href && (
             <p>
-              <a href={href} aria-label={`${TEXT.plan}: hole ${number}`}>
+              <a
+                href={href}
+                aria-label={`${TEXT.plan}: ${say(TEXT.oneHole, { numbers: String(number) })}`}
+              >
                 {TEXT.plan}
               </a>
             </p>

@@ -24,6 +24,7 @@ import { HEAD_NAMES, type PartInputs } from './inputs';
 import { COLUMNS, LABELS, TEXT } from '../words/en/part';
 import { madeHole, reasons, type MadeHole } from '../words/en/partSentences';
 import { tapText } from './Tools';
+import { say } from '../words/say';
 
 export interface SheetProps {
   drawing: DrawingPlan;
@@ -87,7 +88,7 @@ function depthCells({ tap, request }: MadeHole, unit: Unit): [drill: string, bes
 
 function letGo({ tap }: MadeHole): string {
   const limit = torqueLimit(tap);
-  return limit ? `let go at ${torqueBand(limit.low, limit.high)}` : 'runs too near its strength';
+  return limit ? say(TEXT.letGo, { band: torqueBand(limit.low, limit.high) }) : TEXT.tooNear;
 }
 
 function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; unit: Unit }) {
@@ -124,13 +125,15 @@ function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; un
       {head}
       <td>
         {drill < 0 ? '' : `D${drill + 1} `}
-        {tap.drill && <small>{threadPercent(tap.drill.percent.shop)} thread, shop base</small>}
+        {tap.drill && (
+          <small>{say(TEXT.shopBase, { percent: threadPercent(tap.drill.percent.shop) })}</small>
+        )}
       </td>
       <td>
         {deep} <small>{beside}</small>
       </td>
       <td>
-        T{number + 1} to <strong class="unbroken">{length(tap.depth.tip, unit)}</strong>{' '}
+        T{number + 1} {TEXT.to} <strong class="unbroken">{length(tap.depth.tip, unit)}</strong>{' '}
         <small>{nose(made.request)}</small>
       </td>
       <td>{length(tap.depth.fullThread, unit)}</td>
@@ -184,7 +187,7 @@ function Watch({ drawing, unit }: { drawing: DrawingPlan; unit: Unit }) {
           <Sign level={level} />
           <span>
             <strong>
-              {holes.length === 1 ? 'Hole' : 'Holes'} {holes.join(', ')}:
+              {holes.length === 1 ? TEXT.oneNamed : TEXT.manyNamed} {holes.join(', ')}:
             </strong>{' '}
             {text}
           </span>
@@ -239,9 +242,7 @@ export function Sheet(props: SheetProps) {
         ))}
       </ul>
       <footer class="card-foot">
-        <p>
-          Depths from the face, with the longest chamfer of the class; flat-nosed sharp HSS taps.
-        </p>
+        <p>{TEXT.sheetDepths}</p>
         <p>
           <strong>{NOT_A_RATING.short}</strong> {NOT_A_RATING.defer} {made}
         </p>

@@ -3,10 +3,11 @@
 import type { DrawingPlan } from '../../core/drawing/types';
 import { chamferText, drillName, handName, styleName } from '../words';
 import { TEXT } from '../words/en/part';
+import { say } from '../words/say';
 
 function holesText(holes: readonly number[]): string {
   const numbers = holes.map((index) => index + 1).join(', ');
-  return holes.length === 1 ? `hole ${numbers}` : `holes ${numbers}`;
+  return say(holes.length === 1 ? TEXT.oneHole : TEXT.manyHoles, { numbers });
 }
 
 /** A tap by its thread, style and chamfer. */

@@ -5,6 +5,7 @@
 
 import { initialValues } from '../state/address';
 import { PART_FIELDS, type PartInputs } from './inputs';
+import { TEXT } from '../words/en/part';
 
 export const EXAMPLE: PartInputs = {
   ...initialValues(PART_FIELDS),
@@ -19,7 +20,7 @@ export const EXAMPLE: PartInputs = {
   material: 'al-wrought',
   thickness: '16',
   torque: '30',
-  part: 'Housing lid HL-118',
+  part: TEXT.examplePart,
   machine: 'VMC-B',
   job: '4502',
   operation: '20',

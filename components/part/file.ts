@@ -2,6 +2,7 @@
 
 import { readAddress, type AddressNote } from '../state/address';
 import { PART_FIELDS, PART_NAMES, type PartInputs } from './inputs';
+import { TEXT } from '../words/en/part';
 
 const FORMAT = 'tapped-hole-handbook part';
 
@@ -21,24 +22,20 @@ export function fileName(values: PartInputs): string {
 export type OpenedPart =
   { ok: true; values: PartInputs; notes: AddressNote[] } | { ok: false; said: string };
 
-const NOT_OURS = 'This is no part file of the handbook. Nothing was changed.';
-const NEWER =
-  'This file is from a newer version of the handbook. Load the page again, or open it there.';
-
 /** Reads a file field by field, as an address is read: one bad value spoils itself and nothing else. */
 export function readPart(text: string): OpenedPart {
   let data: unknown;
   try {
     data = JSON.parse(text.replace(/^\ufeff/, ''));
   } catch {
-    return { ok: false, said: NOT_OURS };
+    return { ok: false, said: TEXT.notOurs };
   }
-  if (typeof data !== 'object' || data === null) return { ok: false, said: NOT_OURS };
+  if (typeof data !== 'object' || data === null) return { ok: false, said: TEXT.notOurs };
   const { format, version, values } = data as Record<string, unknown>;
   if (format !== FORMAT || typeof values !== 'object' || values === null) {
-    return { ok: false, said: NOT_OURS };
+    return { ok: false, said: TEXT.notOurs };
   }
-  if (version !== 1) return { ok: false, said: NEWER };
+  if (version !== 1) return { ok: false, said: TEXT.newer };
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries(values)) query.append(name, String(value));
   return { ok: true, ...readAddress(query.toString(), PART_FIELDS) };

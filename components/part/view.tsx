@@ -16,6 +16,9 @@ import { LABELS, TEXT } from '../words/en/part';
 import { problemText } from './problemText';
 import { PartForm } from './PartForm';
 import { usePart, type PartState } from './usePart';
+import { MADE } from '../words/en/drawerLines';
+import { LANGUAGE } from '../words/en/site';
+import { say } from '../words/say';
 
 export interface PartProps {
   version: string;
@@ -49,7 +52,7 @@ function useMade(version: string): string {
   const [made, setMade] = useState('');
   useEffect(() => {
     const day = new Date().toLocaleDateString('sv-SE');
-    setMade(`Made ${day} by Tapped Hole Handbook ${version}.`);
+    setMade(say(MADE, { day, site: LANGUAGE.site, version }));
   }, [version]);
   return made;
 }
@@ -151,7 +154,7 @@ export function Part({ version, example }: PartProps) {
         <Files part={part} version={version} />
       </form>
       {started && (
-        <section class="planner-answer" aria-label="Answer" tabIndex={-1} ref={box}>
+        <section class="planner-answer" aria-label={TEXT.answer} tabIndex={-1} ref={box}>
           <Answer part={part} version={version} />
         </section>
       )}

@@ -6,7 +6,8 @@ import { TABLES } from '../words/en/reference';
 import { fill } from '../words/template';
 import { threadHref } from '../words/thread-address';
 import type { Series } from './series';
-import { rowsOf, type TableRow } from './table';
+import { rowsOf } from './table';
+import type { TableRow } from './tableRow';
 
 function pair(min: number | null, max: number | null, row: TableRow): string {
   if (min === null) return '–';

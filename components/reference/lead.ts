@@ -6,13 +6,16 @@ import { drillName, limitLength, threadPercent, type Unit } from '../words';
 import { PAGE, PIPE_HOLES, VERDICTS } from '../words/en/reference';
 import { fill } from '../words/template';
 import { limitsText } from './limits';
+import { say } from '../words/say';
 
 const other = (unit: Unit): Unit => (unit === 'mm' ? 'in' : 'mm');
 
 function drillRow({ drill, thread, pipe }: ThreadReference): NumberRow | null {
   if (drill) {
     const percent =
-      thread.system === 'pipe' ? [] : [`${threadPercent(drill.percent.shop)} of thread, shop base`];
+      thread.system === 'pipe'
+        ? []
+        : [say(PAGE.shopBase, { percent: threadPercent(drill.percent.shop) })];
     return {
       name: PAGE.drill,
       value: drillName(drill),

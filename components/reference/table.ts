@@ -8,48 +8,16 @@ import { roundDecimals } from '../../core/units';
 import { drillName } from '../words';
 import { threadName } from '../words/thread-address';
 import type { Series } from './series';
-
-export interface TableRow {
-  thread: string;
-  class: string;
-  unit: 'mm' | 'in';
-  minorMin: number | null;
-  minorMax: number | null;
-  pitchMin: number | null;
-  pitchMax: number | null;
-  majorMin: number | null;
-  basis: string;
-  drill: string;
-  drillMm: number | null;
-  percentShop: number | null;
-  percentIso: number | null;
-  verdict: string;
-  /** What the printed lists give, and how it stands in this class. */
-  listed: string;
-  listedVerdict: string;
-  gaugeLengthMm: number | null;
-}
+import type { TableRow } from './tableRow';
+import { FILE_COLUMNS, FILE_HEAD } from '../words/en/reference';
+import { LANGUAGE } from '../words/en/site';
+import { say } from '../words/say';
 
 /** Columns of the files, with what each holds. */
-export const COLUMNS: readonly { key: keyof TableRow; head: string }[] = [
-  { key: 'thread', head: 'thread' },
-  { key: 'class', head: 'class' },
-  { key: 'unit', head: 'unit of the limits' },
-  { key: 'minorMin', head: 'minor diameter min' },
-  { key: 'minorMax', head: 'minor diameter max' },
-  { key: 'pitchMin', head: 'pitch diameter min' },
-  { key: 'pitchMax', head: 'pitch diameter max' },
-  { key: 'majorMin', head: 'major diameter min' },
-  { key: 'basis', head: 'basis' },
-  { key: 'drill', head: 'drill' },
-  { key: 'drillMm', head: 'drill mm' },
-  { key: 'percentShop', head: 'percent of thread (US shop base)' },
-  { key: 'percentIso', head: 'percent of thread (ISO base)' },
-  { key: 'verdict', head: 'drill in class' },
-  { key: 'listed', head: 'drill of the printed lists' },
-  { key: 'listedVerdict', head: 'listed drill in class' },
-  { key: 'gaugeLengthMm', head: 'gauge length mm' },
-];
+export const COLUMNS = (Object.keys(FILE_COLUMNS) as (keyof TableRow)[]).map((key) => ({
+  key,
+  head: FILE_COLUMNS[key],
+}));
 
 const orNull = (value: number | undefined) => value ?? null;
 
@@ -89,13 +57,18 @@ export function rowsOf(threads: readonly Thread[]): TableRow[] {
 /** What stands at the head of a file: title, source and edition, unit, what the words mean. */
 export function headOf(series: Series, version: string): string[] {
   return [
-    `Tapped Hole Handbook ${version}: ${series.title}. ${series.description}`,
+    say(FILE_HEAD.title, {
+      site: LANGUAGE.site,
+      version,
+      title: series.title,
+      description: series.description,
+    }),
     ...series.sources.map((id) => {
       const { title, edition, trust }: Source = SOURCES[id];
-      return `Source: ${title}${edition ? ` (${edition})` : ''}. ${trust}`;
+      return say(FILE_HEAD.source, { title: edition ? `${title} (${edition})` : title, trust });
     }),
-    'Limits in the unit named in each row: mm, or inches as the standard rounds them. Computed to the standards, not certified to them.',
-    'drill in class: inside = even with its likely oversize in steel; risk = only if it cuts its own size; outside = over or under the class.',
+    FILE_HEAD.limits,
+    FILE_HEAD.verdicts,
   ];
 }
 

@@ -14,6 +14,7 @@ import { calculatorHref } from '../calculators/addresses';
 import { catalogued } from '../calculators/catalogue';
 import { plannerAddress } from '../lesson/planner-address';
 import type { Unit } from '../words';
+import { OPEN_PLANNER } from '../words/en/rules/groups';
 import type { RuleCase } from './rule';
 
 /** The answer, or the end of the build. */
@@ -72,5 +73,5 @@ export function inPlanner(
   text: string,
   unit: Unit = 'mm',
 ): RuleCase {
-  return { text, borneOut, href: plannerAddress(request, unit), open: 'Planner' };
+  return { text, borneOut, href: plannerAddress(request, unit), open: OPEN_PLANNER };
 }

@@ -1,6 +1,7 @@
 /** What the search knows of one thing it can find, and how words are taken apart. Used alike by the build, which makes the index, and by the page, which asks it. */
 
 import type { Options } from 'minisearch';
+import { COMMON_WORDS } from '../words/en/commonWords';
 
 export const ENTRY_KINDS = [
   'page',
@@ -35,11 +36,7 @@ export interface Entry {
 export type Kept = Pick<Entry, 'id' | 'kind' | 'title' | 'note' | 'takesThread'>;
 
 /** Words too common to tell one page from another. */
-const COMMON = new Set(
-  'a an and are as at be by can do does for from has have how i if in is it its my of on or that the then there this to was what when where which why will with you your'.split(
-    ' ',
-  ),
-);
+const COMMON = new Set(COMMON_WORDS.split(' '));
 
 /** Spellings of the other side of the ocean, and forms too far apart for the spelling to be forgiven. */
 const SPELLINGS: ReadonlyMap<string, string> = new Map([

@@ -9,6 +9,7 @@ import { fieldProblemText } from '../planner/problems';
 import { attempt } from '../planner/state';
 import type { Unit } from '../words/format';
 import type { FinderValues } from './inputs';
+import { TROUBLE } from '../words/en/trouble';
 
 export interface OwnPlan {
   /** Empty while the hole cannot be planned. */
@@ -30,7 +31,7 @@ export function ownPlan(values: FinderValues, unit: Unit): OwnPlan {
   if (ran === null || (ran !== undefined && ran <= 0)) {
     told.push({
       field: 'ran',
-      text: '“Speed it ran at” must be a number of turns a minute, like 400.',
+      text: TROUBLE.notSpeed,
     });
   }
   if (!plan || !request) return { facts: [], designation: '', problems: told };

@@ -15,8 +15,9 @@ import { INPUTS as removal } from '../../components/calculators/tap-removal/inpu
 import { INPUTS as speed } from '../../components/calculators/speed-and-cycle/inputs';
 import { INPUTS as torque } from '../../components/calculators/torque/inputs';
 import { FIELDS } from '../../components/planner/inputs';
-import { NEVER, RULES } from '../../components/rules/rules';
+import { RULES } from '../../components/rules/rules';
 import { CAUTIONS } from '../../components/words/en/cautions';
+import { NEVER } from '../../components/words/en/rules/groups';
 
 interface Field {
   name: string;

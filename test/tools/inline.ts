@@ -16,7 +16,7 @@ const META = /description|title|site_name/;
 /** Attributes that set an element's inside. */
 const INSIDE = /^set:(html|text)$/;
 /** Symbols of units and names of file formats: the same in every language. */
-const SYMBOLS = ['mm', 'in', 'MB', 'CSV', 'JSON'];
+const SYMBOLS = ['mm', 'in', 'kW', 'lbf', 'MB', 'CSV', 'JSON'];
 
 /** Whoever builds the site reads these, not whoever uses it. */
 const FOR_BUILDERS = /^(console|logger)\.|^process\.std(out|err)\.write$/;
@@ -39,7 +39,7 @@ const wordsIn = (text: string): string[] =>
   text
     .replace(TAG, ' ')
     .split(/\s+/)
-    .filter((part) => WORD.test(part) && !SYMBOLS.includes(part));
+    .filter((part) => WORD.test(part) && !SYMBOLS.includes(part.replace(/[^\p{L}]/gu, '')));
 
 /** Two words side by side are a phrase; a value, an id or a class has one. */
 const isPhrase = (text: string): boolean => wordsIn(text).length >= 2 && !PROGRAM.test(text.trim());
@@ -85,6 +85,10 @@ function isShown(node: ts.Node): boolean {
   );
 }
 
+/** `name` of a component is as often a field's as a title's: then it is no sentence. */
+const namesField = ({ name, initializer }: ts.JsxAttribute): boolean =>
+  name.getText() === 'name' && /^"[a-z][a-zA-Z]*"$/.test(initializer?.getText() ?? '');
+
 /** Code whose texts are for a program, or for whoever builds. */
 function isAside(node: ts.Node): boolean {
   if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeNode(node))
@@ -117,7 +121,9 @@ function says(node: ts.Node): string | null {
     return isFilled(parts.join(VALUE)) ? parts.join('…') : null;
   }
   if (!ts.isStringLiteralLike(node)) return null;
-  const named = isShown(node) && (ts.isJsxAttribute(node.parent) || isCapitalised(node.text));
+  const named =
+    isShown(node) &&
+    ((ts.isJsxAttribute(node.parent) && !namesField(node.parent)) || isCapitalised(node.text));
   return isPhrase(node.text) || (named && wordsIn(node.text).length > 0) ? node.text : null;
 }
 

@@ -22,16 +22,26 @@ import {
   TEXT,
 } from '../../words/en/calculators/blind-hole-depth/sentences';
 import type { DepthAnswer } from './state';
+import { say } from '../../words/say';
+import { fill } from '../../words/template';
 
 function rowsOf({ find, study, pointAngle }: DepthAnswer, unit: Unit): NumberRow[] {
   const { promised, middle, result, drill } = study;
   const between = (mm: number) => `${TEXT.middle}${length(mm, unit)}`;
   const best =
     result.asked === 'chamfer' ? [] : [`${TEXT.shortest}${length(result.depth.best, unit)}`];
-  const cone = `point at ${length(promised.point, unit)}, ${pointAngle}°${drill ? `, drill ${drillName(drill)}` : ''}`;
+  const cone = fill(
+    TEXT.cone,
+    {
+      point: length(promised.point, unit),
+      angle: `${pointAngle}°`,
+      ...(drill ? { drill: drillName(drill) } : {}),
+    },
+    unit,
+  );
   return [
     ...(result.asked === 'chamfer'
-      ? [{ name: TEXT.chamfer, value: `${decimals(result.threads, 2)} threads` }]
+      ? [{ name: TEXT.chamfer, value: say(TEXT.threads, { count: decimals(result.threads, 2) }) }]
       : []),
     {
       name: TEXT.shoulder,
@@ -48,7 +58,7 @@ function rowsOf({ find, study, pointAngle }: DepthAnswer, unit: Unit): NumberRow
       value: length(promised.tip, unit),
       ...(find === 'hole' ? { beside: [between(middle.tip)] } : {}),
     },
-    { name: TEXT.room, value: `${decimals(promised.roomInPitches, 2)} pitches` },
+    { name: TEXT.room, value: say(TEXT.pitches, { count: decimals(promised.roomInPitches, 2) }) },
   ];
 }
 

@@ -33,6 +33,8 @@ import {
   TEXT,
 } from '../../words/en/calculators/chamfer/sentences';
 import type { ChamferAnswer } from './state';
+import { say } from '../../words/say';
+import { BESIDE } from '../../words/en/calculators/shared';
 
 function rowsOf(answer: ChamferAnswer, unit: Unit): NumberRow[] {
   const { names, study } = answer;
@@ -50,12 +52,12 @@ function rowsOf(answer: ChamferAnswer, unit: Unit): NumberRow[] {
     {
       name: TEXT.load,
       value: force(toothLoad, unit),
-      beside: [`chip ${chipText(chip, unit)} thick`],
+      beside: [say(BESIDE.chip, { chip: chipText(chip, unit) })],
     },
     {
       name: TEXT.torque,
       value: torque(needed.expected, unit),
-      beside: [`${torqueBand(needed.low, needed.high, unit)} by theory and published factors`],
+      beside: [say(TEXT.published, { band: torqueBand(needed.low, needed.high, unit) })],
     },
   ];
 }
@@ -150,7 +152,7 @@ export function Result({ answer, unit, lessons }: ResultProps<ChamferAnswer>) {
       </p>
       <Asked parts={askedParts(answer, unit)} />
       {answer.study?.rubs && (
-        <Notice level="amber" title="The chip is too thin">
+        <Notice level="amber" title={TEXT.rubsTitle}>
           {TEXT.rubs}
         </Notice>
       )}

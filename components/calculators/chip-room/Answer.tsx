@@ -23,6 +23,7 @@ import {
   TEXT,
 } from '../../words/en/calculators/chip-room/sentences';
 import type { RoomAnswer } from './state';
+import { say } from '../../words/say';
 
 function rowsOf({ study }: RoomAnswer, unit: Unit): NumberRow[] {
   const { fit, own, shoulderNeeded, bulk, short } = study;
@@ -69,7 +70,7 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
                     <Sign level={each.fits ? 'good' : 'stop'} />
                     {each.fits ? TEXT.fits : TEXT.no}
                   </span>{' '}
-                  {!each.fits && `${roughLength(each.deeper, unit)} deeper`}
+                  {!each.fits && say(TEXT.deeper, { by: roughLength(each.deeper, unit) })}
                 </td>
                 <td class="number">{roughLength(each.needed, unit)}</td>
                 <td class="number">{volume(each.volume, unit)}</td>

@@ -75,7 +75,7 @@ export function Result({ answer }: ResultProps<CostAnswer>) {
       </section>
       <Ground
         assumed={TEXT.assumed}
-        onward={[{ href: calculatorHref('speed-and-cycle', {}), label: 'How long one hole takes' }]}
+        onward={[{ href: calculatorHref('speed-and-cycle', {}), label: TEXT.howLong }]}
       />
     </>
   );

@@ -17,6 +17,8 @@ import {
   TEXT,
 } from '../../words/en/calculators/engagement/sentences';
 import type { EngagementAnswer } from './state';
+import { MEASURED } from '../../words/en/units';
+import { say } from '../../words/say';
 
 function rowsOf({ study }: EngagementAnswer, unit: Unit): NumberRow[] {
   const { needed, have, shear } = study;
@@ -25,7 +27,7 @@ function rowsOf({ study }: EngagementAnswer, unit: Unit): NumberRow[] {
     {
       name: TEXT.matching,
       value: length(needed.matching, unit),
-      beside: [`${decimals(needed.inDiameters.matching, 2)} × diameter`],
+      beside: [say(MEASURED.diameters, { count: decimals(needed.inDiameters.matching, 2) })],
     },
     ...(have ? [{ name: TEXT.have, value: length(have.length, unit) }] : []),
     { name: TEXT.governs, value: TEXT[needed.governs] },

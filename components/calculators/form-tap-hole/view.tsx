@@ -1,12 +1,13 @@
 /** Which hole before a form tap, and how closely must it be held? */
 
-import { DRAWER_LABELS, DRAWERS } from '../drawer';
+import { DRAWERS } from '../drawer';
 import { LengthField, MaterialField, ThreadField, Tiles } from '../fields';
 import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS } from './inputs';
 import { HINTS, WORDS } from '../../words/en/calculators/form-tap-hole/messages';
+import { DRAWER_LABELS } from '../../words/en/calculators/shared';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

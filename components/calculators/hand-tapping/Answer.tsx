@@ -18,6 +18,7 @@ import {
   useText,
 } from '../../words/en/calculators/hand-tapping/sentences';
 import type { HandAnswer } from './state';
+import { say } from '../../words/say';
 
 type Props = ResultProps<HandAnswer>;
 
@@ -52,7 +53,7 @@ function Order({ answer, unit }: Pick<Props, 'answer' | 'unit'>) {
 export function Result({ answer, unit, lessons }: Props) {
   const { plan, thread, fullThread, shoulder } = answer;
   const clear = plan.clearEvery
-    ? [{ name: TEXT.clear, value: `every ${threadRange(plan.clearEvery)} turns at depth` }]
+    ? [{ name: TEXT.clear, value: say(TEXT.clearEvery, { turns: threadRange(plan.clearEvery) }) }]
     : [];
   const stop = plan.stop === null ? [] : [{ name: TEXT.stop, value: length(plan.stop, unit) }];
   const depth = {
@@ -75,7 +76,9 @@ export function Result({ answer, unit, lessons }: Props) {
           { name: TEXT.back, value: backText(answer) },
           {
             name: TEXT.square,
-            value: `after ${plan.square.check.map((turns) => decimals(turns, 0)).join(' and ')} turns`,
+            value: say(TEXT.after, {
+              turns: plan.square.check.map((turns) => decimals(turns, 0)).join(TEXT.and),
+            }),
           },
           ...stop,
           ...clear,

@@ -54,7 +54,7 @@ function rowsOf(answer: CycleAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.reachable,
             value: rpm(study.reachable),
-            beside: ['from start plane to tip'],
+            beside: [TEXT.startToTip],
           },
         ]),
     { name: TEXT.time, value: seconds(study.time.total), beside: timeText(answer) },
@@ -64,7 +64,7 @@ function rowsOf(answer: CycleAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.overrun,
             value: length(study.overrun, unit),
-            beside: ['set Z short by what you measure on this spindle, not by this number'],
+            beside: [TEXT.setShort],
           },
         ]),
   ];
@@ -160,7 +160,7 @@ export function Result({ answer, unit }: ResultProps<CycleAnswer>) {
         onward={[
           {
             href: plannerHref({ thread: study.thread.designation, material: question.material }),
-            label: 'Plan the whole hole: tap, drill, depths, torque',
+            label: TEXT.plan,
           },
         ]}
       />

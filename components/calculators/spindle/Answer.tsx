@@ -23,6 +23,8 @@ import {
   TEXT,
 } from '../../words/en/calculators/spindle/sentences';
 import type { SpindleAnswer } from './state';
+import { say } from '../../words/say';
+import { BESIDE } from '../../words/en/calculators/shared';
 
 const kilowatts = (value: number) => `${significant(value, 2)} kW`;
 
@@ -39,7 +41,7 @@ function rowsOf({ study }: SpindleAnswer, unit: Unit): NumberRow[] {
     {
       name: TEXT.gives,
       value: worn.given === null ? TEXT.notSaid : torque(worn.given, unit),
-      beside: [`at ${rpm(speed)}, ${rpmGiven ? TEXT.given : TEXT.chosen}`],
+      beside: [`${say(BESIDE.at, { rpm: rpm(speed) })}, ${rpmGiven ? TEXT.given : TEXT.chosen}`],
     },
     ...(share === null
       ? []
@@ -47,13 +49,17 @@ function rowsOf({ study }: SpindleAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.share,
             value: percent(share),
-            beside: [`sharp ${percent(sharp.share ?? 0)}`],
+            beside: [say(TEXT.sharpShare, { share: percent(sharp.share ?? 0) })],
             picture: <ShareBar sharp={sharp.share ?? 0} worn={share} />,
           },
         ]),
     { name: TEXT.speeds, value: rangesText(speeds), beside: [TEXT.tenth] },
     { name: TEXT.range, value: rangesText([range]) },
-    { name: TEXT.power, value: kilowatts(worn.power), beside: [`worn, at ${rpm(speed)}`] },
+    {
+      name: TEXT.power,
+      value: kilowatts(worn.power),
+      beside: [say(TEXT.wornAt, { rpm: rpm(speed) })],
+    },
     { name: TEXT.hasPower, value: kilowatts(worn.mostPower) },
   ];
 }
@@ -97,7 +103,7 @@ function chartOf(answer: SpindleAnswer, unit: Unit): Chart {
               here: {
                 x: speed,
                 y: worn.given,
-                label: [torque(worn.given, unit), `at ${rpm(speed)}`],
+                label: [torque(worn.given, unit), say(BESIDE.at, { rpm: rpm(speed) })],
               },
             }),
       },

@@ -1,13 +1,14 @@
 /** Which drill for this thread, and is it inside the class? */
 
 import { Fold } from '../../fields/Fold';
-import { DRAWER_LABELS, DRAWERS } from '../drawer';
+import { DRAWERS } from '../drawer';
 import { LengthField, MaterialField, ThreadField, Tiles } from '../fields';
 import { Frame, type CalculatorProps } from '../Frame';
 import { useCalculator } from '../useCalculator';
 import { EXAMPLE } from './examples';
 import { INPUTS } from './inputs';
 import { HINTS, WORDS } from '../../words/en/calculators/tap-drill/messages';
+import { DRAWER_LABELS } from '../../words/en/calculators/shared';
 
 const loadEngine = () => import('./engine').then(({ engine }) => engine);
 

@@ -32,6 +32,9 @@ import {
   TEXT,
 } from '../../words/en/calculators/tap-strength/sentences';
 import type { StrengthAnswer } from './state';
+import { say } from '../../words/say';
+import { BESIDE } from '../../words/en/calculators/shared';
+import { MEASURED } from '../../words/en/units';
 
 function rowsOf(answer: StrengthAnswer, unit: Unit): NumberRow[] {
   const { breaks, torque: load, clutch, arm, webMeasured } = answer.study;
@@ -46,13 +49,22 @@ function rowsOf(answer: StrengthAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.share,
             value: percent(load.share.sharp),
-            beside: [`worn ${percent(load.share.worn)}; at worst ${percent(load.share.worst)}`],
+            beside: [
+              say(BESIDE.worn, {
+                worn: percent(load.share.worn),
+                worst: percent(load.share.worst),
+              }),
+            ],
             picture: <ShareBar sharp={load.share.sharp} worn={load.share.worn} />,
           },
         ]
       : []),
     ...(clutch ? [{ name: TEXT.clutch, value: torqueBand(clutch.low, clutch.high, unit) }] : []),
-    { name: TEXT.arm, value: `at most ${roughLength(arm, unit)}`, beside: [TEXT.easyHand] },
+    {
+      name: TEXT.arm,
+      value: say(TEXT.atMost, { arm: roughLength(arm, unit) }),
+      beside: [TEXT.easyHand],
+    },
     {
       name: TEXT.core,
       value: coreText(answer, unit),
@@ -121,7 +133,10 @@ function dangersOf({ study }: StrengthAnswer): Bars {
   return {
     title: fill(
       Math.abs(danger.overM10 - 1) < 0.05 ? TEXT.dangerSame : TEXT.dangerTitle,
-      { thread: thread.designation, times: `${decimals(danger.overM10, 1, 1)} times` },
+      {
+        thread: thread.designation,
+        times: say(MEASURED.times, { count: decimals(danger.overM10, 1, 1) }),
+      },
       'mm',
     ),
     subtitle: TEXT.dangerSubtitle,

@@ -31,6 +31,8 @@ import {
   TEXT,
 } from '../../words/en/calculators/torque/sentences';
 import type { TorqueAnswer } from './state';
+import { say } from '../../words/say';
+import { BESIDE } from '../../words/en/calculators/shared';
 
 function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {
   const { share, breaks, spindle } = load;
@@ -39,8 +41,11 @@ function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {
       name: TEXT.tap,
       value: percent(share.sharp),
       beside: [
-        `worn ${percent(share.worn)}; at worst ${percent(share.worst)}`,
-        `breaks at about ${torque(breaks.expected, unit)}, at least ${torque(breaks.low, unit)}`,
+        say(BESIDE.worn, { worn: percent(share.worn), worst: percent(share.worst) }),
+        say(BESIDE.breaks, {
+          about: torque(breaks.expected, unit),
+          least: torque(breaks.low, unit),
+        }),
       ],
       picture: <ShareBar sharp={share.sharp} worn={share.worn} />,
     },
@@ -49,7 +54,9 @@ function shareRows({ load }: TorqueAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.spindle,
             value: percent(spindle.sharp),
-            beside: [`worn ${percent(spindle.worn)}; at worst ${percent(spindle.worst)}`],
+            beside: [
+              say(BESIDE.worn, { worn: percent(spindle.worn), worst: percent(spindle.worst) }),
+            ],
             picture: <ShareBar sharp={spindle.sharp} worn={spindle.worn} />,
           },
         ]
@@ -84,7 +91,7 @@ function rowsOf(answer: TorqueAnswer, unit: Unit): NumberRow[] {
           {
             name: TEXT.tooth,
             value: force(toothLoad, unit),
-            beside: [`chip ${chipText(chip, unit)} thick`],
+            beside: [say(BESIDE.chip, { chip: chipText(chip, unit) })],
           },
         ]
       : []),

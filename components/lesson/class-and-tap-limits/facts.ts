@@ -10,6 +10,8 @@ import type { Thread } from '../../../core/thread/thread';
 import { mmToInch, type Range } from '../../../core/units';
 import { decimals } from '../../words';
 import { PUMP, ZINC_INCH, ZINC_METRIC } from './jobs';
+import { FROM_TO } from '../../words/en/lesson';
+import { say } from '../../words/say';
 
 export function threadOf(text: string): Thread {
   const read = readThread(text);
@@ -44,7 +46,7 @@ export const size = (value: number, unit: Unit): string =>
   `${decimals(value, PLACES[unit], PLACES[unit])} ${unit}`;
 
 export const between = ({ min, max }: Range, unit: Unit): string =>
-  `${decimals(min, PLACES[unit], PLACES[unit])} to ${size(max, unit)}`;
+  say(FROM_TO, { from: decimals(min, PLACES[unit], PLACES[unit]), to: size(max, unit) });
 
 /** Thousandths of an inch. */
 const thou = (inches: number): number => Math.round(inches * 1e7) / 1e4;
@@ -68,7 +70,7 @@ function coated({ thread, layer }: { thread: string; layer: readonly [number, nu
   const own = (mm: number) => (unit === 'in' ? mmToInch(mm) : mm);
   const [least, most] = layer.map(own) as [number, number];
   const range = (from: number, to: number) =>
-    `${decimals(from, PLACES[unit], PLACES[unit])} to ${size(to, unit)}`;
+    say(FROM_TO, { from: decimals(from, PLACES[unit], PLACES[unit]), to: size(to, unit) });
   return {
     class: between(limits.pitch, unit),
     bare: between(before.pitch, unit),

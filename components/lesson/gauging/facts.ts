@@ -5,6 +5,8 @@ import { GAUGE_START, provedDepth } from '../../../core/gauge/advice';
 import { TURN_RULES } from '../../../core/gauge/members';
 import { inchToMm } from '../../../core/units';
 import { bothLengths, decimals, length, limitLength, limitRange, threadRange } from '../../words';
+import { FROM_TO } from '../../words/en/lesson';
+import { say } from '../../words/say';
 
 function limitsOf(text: string) {
   const read = readThread(text);
@@ -46,7 +48,10 @@ export const facts = {
     asked: bothLengths(11),
   },
   flange: {
-    minor: `${inches(flange.limits.minor.min)} to ${inches(flange.limits.minor.max ?? 0)}`,
+    minor: say(FROM_TO, {
+      from: inches(flange.limits.minor.min),
+      to: inches(flange.limits.minor.max ?? 0),
+    }),
     turns: '12',
     least: bothLengths(flangeProved.min, 'in'),
     most: bothLengths(flangeProved.max, 'in'),

@@ -13,6 +13,8 @@ import { fill, type Values } from '../../words/template';
 import type { Pick } from '../PickOne';
 import { numberOf, planned } from '../planned';
 import { CHART_METALS, FOOT, JOINTS, TRY_METALS, TRY_SCREWS, type Joint } from './jobs';
+import { FROM_TO } from '../../words/en/lesson';
+import { say } from '../../words/say';
 
 export const needed = ({ thread, screw, material }: Omit<Joint, 'drawn'>) =>
   engagementOf(thread, screw, material);
@@ -84,7 +86,10 @@ export const deepFacts = {
     drawn: bothLengths(JOINTS.bracket.drawn),
     drawnDiameters: decimals(JOINTS.bracket.drawn / diameter, 0),
     matching: bothLengths(bracket.matching),
-    ask: `${length(bracket.specify.min, 'mm')} to ${bothLengths(bracket.specify.max)}`,
+    ask: say(FROM_TO, {
+      from: length(bracket.specify.min, 'mm'),
+      to: bothLengths(bracket.specify.max),
+    }),
     past: bothLengths(JOINTS.bracket.drawn - bracket.specify.max),
     spare: decimals(JOINTS.bracket.drawn / bracket.matching, 1),
     rule: bothLengths(2 * diameter),
@@ -93,7 +98,10 @@ export const deepFacts = {
   block: {
     drawn: bothLengths(JOINTS.block.drawn, 'in'),
     matching: bothLengths(block.matching, 'in'),
-    ask: `${length(block.specify.min, 'in')} to ${bothLengths(block.specify.max, 'in')}`,
+    ask: say(FROM_TO, {
+      from: length(block.specify.min, 'in'),
+      to: bothLengths(block.specify.max, 'in'),
+    }),
     times: decimals(JOINTS.block.drawn / block.matching, 2),
   },
   soft: {

@@ -20,6 +20,9 @@ import {
   torque,
 } from '../../words';
 import { BEARING, COVER, HUB, LEVER, MANIFOLD, MANIFOLD_FEED } from './jobs';
+import { FROM_TO } from '../../words/en/lesson';
+import { say } from '../../words/say';
+import { PER_TURN } from '../../words/en/cycle';
 
 export function studied(question: CycleQuestion) {
   const outcome = cycleStudy(question);
@@ -63,7 +66,7 @@ export const cycleFacts = {
   rpm: rpm(MANIFOLD.rpm),
   rpmNumber: String(MANIFOLD.rpm),
   thread: length(MANIFOLD.fullThread, 'mm'),
-  range: `${decimals(manifold.range.min, 0)} to ${rpm(manifold.range.max)}`,
+  range: say(FROM_TO, { from: decimals(manifold.range.min, 0), to: rpm(manifold.range.max) }),
   exact: inches(manifold.exact, 4),
   exactMm: `${decimals(exactFeed(manifold.thread.pitch, MANIFOLD.rpm, 'mm', 'per-minute'), 1)} mm/min`,
   rounded: inches(manifold.rounded.programmed, 2),
@@ -95,9 +98,13 @@ export const cycleFacts = {
     perTurn: lever.thread.pitch,
     backwards: LEVER.rpm / lever.thread.pitch,
     inch: exactFeed(lever.thread.pitch, LEVER.rpm, 'in', 'per-minute'),
-    text: `${decimals(LEVER.rpm, 0)} turns a minute, ${decimals(lever.thread.pitch, 2)} mm each: ${decimals(lever.exact, 1)} mm/min.`,
+    text: say(PER_TURN, {
+      turns: decimals(LEVER.rpm, 0),
+      pitch: decimals(lever.thread.pitch, 2),
+      feed: decimals(lever.exact, 1),
+    }),
   },
-  stainless: `${decimals(stainless.min, 0)} to ${decimals(stainless.max, 0)} m/min`,
+  stainless: `${say(FROM_TO, { from: decimals(stainless.min, 0), to: decimals(stainless.max, 0) })} m/min`,
   bearing: {
     sharp: torque(bearing.sharp),
     worn: torque(bearing.worn),

@@ -74,3 +74,5 @@ export const REACH = {
   outside: 'Enter numbers within the limits, and the chart comes back.',
   source: 'even ramps in and out, worked out here',
 } as const;
+
+export const PER_TURN = '{turns} turns a minute, {pitch} mm each: {feed} mm/min.';

@@ -59,3 +59,6 @@ export const RULE_WORDS = {
   fits: 'all of it',
   short: '{got}, no more',
 } as const;
+
+/** Two numbers with what lies between them. */
+export const FROM_TO = '{from} to {to}';

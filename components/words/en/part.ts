@@ -78,6 +78,22 @@ export const TEXT = {
   record: ['First-off by', 'GO / NO-GO', 'Holes run', 'Date, shift'],
   noScript:
     'The form needs script, which is off in this browser. Below is a worked example of what it answers. Do not work to it.',
+  answer: 'Answer',
+  readAs: 'Read as {callout}.',
+  letGo: 'let go at {band}',
+  tooNear: 'runs too near its strength',
+  shopBase: '{percent} thread, shop base',
+  to: 'to',
+  sheetDepths:
+    'Depths from the face, with the longest chamfer of the class; flat-nosed sharp HSS taps.',
+  oneNamed: 'Hole',
+  manyNamed: 'Holes',
+  oneHole: 'hole {numbers}',
+  manyHoles: 'holes {numbers}',
+  examplePart: 'Housing lid HL-118',
+  notOurs: 'This is no part file of the handbook. Nothing was changed.',
+  newer:
+    'This file is from a newer version of the handbook. Load the page again, or open it there.',
 } as const;
 
 export const COLUMNS = {

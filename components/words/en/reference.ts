@@ -3,6 +3,7 @@
 import type { GaugeMember, GaugeProof, TurnRule } from '../../../core/gauge/members';
 import type { PipeDrill } from '../../../core/gauge/pipe';
 import type { DrillChoice } from '../../../core/drill/drill';
+import type { TableRow } from '../../reference/tableRow';
 
 export const VERDICTS: Record<
   DrillChoice['verdict'],
@@ -201,6 +202,7 @@ export const PAGE = {
   calculate: 'Another class, left hand, coating: thread limits',
   tables: 'Tables to print',
   noDrill: 'bore or ream',
+  shopBase: '{percent} of thread, shop base',
 } as const;
 
 export const BAR = {
@@ -231,4 +233,35 @@ export const TABLES = {
   note: 'Hole: the minor diameter. † at risk: its likely oversize passes the class. ‡ outside the class. – nothing held or nothing stocked: see the thread’s page.',
   download: 'Download',
   other: 'Other tables',
+} as const;
+
+/** Columns of the files. */
+export const FILE_COLUMNS: Record<keyof TableRow, string> = {
+  thread: 'thread',
+  class: 'class',
+  unit: 'unit of the limits',
+  minorMin: 'minor diameter min',
+  minorMax: 'minor diameter max',
+  pitchMin: 'pitch diameter min',
+  pitchMax: 'pitch diameter max',
+  majorMin: 'major diameter min',
+  basis: 'basis',
+  drill: 'drill',
+  drillMm: 'drill mm',
+  percentShop: 'percent of thread (US shop base)',
+  percentIso: 'percent of thread (ISO base)',
+  verdict: 'drill in class',
+  listed: 'drill of the printed lists',
+  listedVerdict: 'listed drill in class',
+  gaugeLengthMm: 'gauge length mm',
+};
+
+/** At the head of a file: title, source and edition, unit, what the words mean. */
+export const FILE_HEAD = {
+  title: '{site} {version}: {title}. {description}',
+  source: 'Source: {title}. {trust}',
+  limits:
+    'Limits in the unit named in each row: mm, or inches as the standard rounds them. Computed to the standards, not certified to them.',
+  verdicts:
+    'drill in class: inside = even with its likely oversize in steel; risk = only if it cuts its own size; outside = over or under the class.',
 } as const;

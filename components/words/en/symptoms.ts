@@ -141,3 +141,6 @@ export const SYMPTOM_WORDS: Record<SymptomId, SymptomWords> = {
     picture: 'A tap in a collet with rings rubbed into its shank.',
   },
 };
+
+/** Written on the gauges of the pictures. */
+export const GAUGE_MARKS = { go: 'GO', notGo: 'NOT GO' } as const;

@@ -64,6 +64,7 @@ export const TROUBLE = {
   onward: 'From here',
   statusNext: 'Next check: {check}',
   statusTry: 'Most likely: {cause}. Try this: {change}',
+  notSpeed: '“Speed it ran at” must be a number of turns a minute, like 400.',
 } as const;
 
 export const PLAN_FACT_WORDS: Record<PlanFactCode, string> = {

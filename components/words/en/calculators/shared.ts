@@ -1,5 +1,6 @@
 /** Words that every calculator shares. English. */
 
+import type { Drawer } from '../../../calculators/drawer';
 import type { AddressNote } from '../../../state/address';
 
 export const TEXT = {
@@ -40,3 +41,37 @@ export const ADDRESS_NOTES: Record<AddressNote['reason'], string> = {
   'unknown-choice':
     'The address asks for “{typed}” as “{label}”, which is not on the list. Choose again.',
 };
+
+/** Beside the numbers of more than one calculator. */
+export const BESIDE = {
+  worn: 'worn {worn}; at worst {worst}',
+  breaks: 'breaks at about {about}, at least {least}',
+  chip: 'chip {chip} thick',
+  at: 'at {rpm}',
+} as const;
+
+export const DRAWER_LABELS: Record<Drawer, string> = {
+  all: 'All four series',
+  metric: 'Metric only',
+  inch: 'Inch only: fraction, number, letter',
+};
+
+/** What is wrong with a field, where a calculator has no words of its own for it. */
+export const PROBLEMS: Record<string, string> = {
+  'not-a-length': '“{label}” must be a length, like {length}.',
+  'not-a-torque': '“{label}” must be a torque, like 30 or 22 lbf·ft.',
+  'not-an-angle': '“{label}” must be a number of degrees, like 118.',
+  'angle-outside': '“{label}” must be between {min}° and {max}°.',
+  'not-a-count': '“{label}” must be a number of threads, like 2.5 or 4.',
+  'count-outside': '“{label}” must be between {min} and {max} threads.',
+  'not-above-zero': '“{label}” must be more than 0.',
+  'below-zero': '“{label}” must be 0 or more.',
+  'absurd-length': '“{label}” is longer than any tapped hole. Enter a length, like {length}.',
+};
+
+export const MISSING = 'Enter: {label}.';
+
+/** Lengths that a complaint shows how to type. */
+export const EXAMPLES = { mm: '16, 12,5 or 3/4 in', in: '.75, 3/4 or 16 mm' } as const;
+
+export const READ_AS = 'Read as {thread}.';

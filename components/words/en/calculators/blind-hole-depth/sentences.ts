@@ -30,6 +30,9 @@ export const TEXT = {
   section: 'Section of the hole',
   justFits: 'The tap is drawn with the longest chamfer that there is room for.',
   chartSource: 'the sum of depths, worked out here; chamfer ranges of ISO 8830 and ASME B94.9',
+  cone: 'point at {point}, {angle}[, drill {drill}]',
+  threads: '{count} threads',
+  pitches: '{count} pitches',
 } as const;
 
 const FITS: Record<

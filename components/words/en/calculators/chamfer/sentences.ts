@@ -39,6 +39,8 @@ export const TEXT = {
   depth: 'How deep must a blind hole be for it?',
   torqueOf: 'Torque of this tap, sharp and worn',
   chartSource: 'the geometry of the cut, worked out here; published factors of one tool maker',
+  rubsTitle: 'The chip is too thin',
+  published: '{band} by theory and published factors',
 } as const;
 
 const strong = (text: string): Part => ({ text, strong: true });

@@ -39,6 +39,7 @@ export const TEXT = {
   section:
     'Tap at its deepest, with the longest chamfer of its class: the chips would have to go below it.',
   chartSource: 'bulking of turnings, from a chip-conveyor guide, packed by estimate',
+  deeper: '{by} deeper',
 } as const;
 
 const strong = (text: string): Part => ({ text, strong: true });

@@ -20,6 +20,7 @@ export const TEXT = {
     'One break in so many holes is the hardest number to know: try it at half and at double.',
     'A quote is as good as these numbers: within half is usual.',
   ],
+  howLong: 'How long one hole takes',
 } as const;
 
 /** Money to the hundredth; below a unit to the thousandth, for a hole costs little. */

@@ -7,7 +7,7 @@ import { windowText } from '../../../../reference/limits';
 import type { Part } from '../../../answer';
 import { decimals, drillName, limitLength, threadPercent, type Unit } from '../../../format';
 import { materialShort } from '../../../names';
-import { DRAWER_LABELS } from '../../../../calculators/drawer';
+import { DRAWER_LABELS } from '../shared';
 import type { FormAnswer } from '../../../../calculators/form-tap-hole/state';
 
 export const TEXT = {

@@ -32,6 +32,9 @@ export const TEXT = {
   depth: 'Work out the depth of the hole',
   gauges: 'Read the gauges',
   trouble: 'Something went wrong',
+  clearEvery: 'every {turns} turns at depth',
+  after: 'after {turns} turns',
+  and: ' and ',
 } as const;
 
 const range = ({ min, max }: { min: number; max: number }) => threadRange({ min, max });

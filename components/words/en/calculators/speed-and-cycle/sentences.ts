@@ -30,6 +30,9 @@ export const TEXT = {
   safety: 'Check your control’s manual',
   safetyText:
     'During the cycle, feed hold and the overrides usually wait until the tap is out. An emergency stop does not keep spindle and feed in step: know from the manual how to free the tap before you press start.',
+  startToTip: 'from start plane to tip',
+  setShort: 'set Z short by what you measure on this spindle, not by this number',
+  plan: 'Plan the whole hole: tap, drill, depths, torque',
 } as const;
 
 export function feedUnit(unit: ProgramUnit, mode: FeedMode): string {

@@ -47,6 +47,8 @@ export const TEXT = {
   torque: 'What the torque is made of',
   strength: 'Will the tap stand it?',
   plan: 'Plan this hole on this spindle',
+  sharpShare: 'sharp {share}',
+  wornAt: 'worn, at {rpm}',
 } as const;
 
 const strong = (text: string): Part => ({ text, strong: true });

@@ -4,7 +4,7 @@ import { windowText } from '../../../../reference/limits';
 import type { Part } from '../../../answer';
 import { drillName, length, limitLength, threadPercent, type Unit } from '../../../format';
 import { materialShort } from '../../../names';
-import { DRAWER_LABELS } from '../../../../calculators/drawer';
+import { DRAWER_LABELS } from '../shared';
 import type { DrillAnswer } from '../../../../calculators/tap-drill/state';
 
 export const TEXT = {

@@ -58,6 +58,7 @@ export const TEXT = {
   torque: 'Work out the torque of a job',
   spindle: 'Has the spindle the torque for it?',
   plan: 'Plan a hole with this thread',
+  atMost: 'at most {arm}',
 } as const;
 
 const strong = (text: string): Part => ({ text, strong: true });
