@@ -214,7 +214,8 @@ describe('the page', () => {
     expect(await screen.findByText('Done for now: 2 of 3 at the first try.')).toBeTruthy();
     const { standings } = kept();
     expect(standings['b/1']?.interval).toBe(2);
-    expect(standings['a/1']?.interval).toBe(1);
+    // A day, and the moments that passed since it was forgotten: a slow machine takes some.
+    expect(standings['a/1']?.interval).toBeCloseTo(1, 2);
     expect(screen.getByText('Nothing to answer now. The next is due tomorrow.')).toBeTruthy();
   });
 
