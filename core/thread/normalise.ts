@@ -12,8 +12,8 @@ export interface Normal {
   fit?: string;
   /** A class typed in small letters on an all-small text, such as `6g` in `m8-6g`. */
   smallClass?: string;
-  /** `mm` or `in` stood after a number. */
-  unit?: 'mm' | 'in';
+  /** `mm` stood after a number. */
+  inMm: boolean;
 }
 
 /** Cyrillic and Greek letters that look like the Latin ones of a designation. */
@@ -25,50 +25,46 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
 
 function plainSigns(text: string): string {
   return text
-    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${sign} `)
+    .replace(/[¼-¾⅐-⅞]/g, ' $& ')
     .replace(/″|ʺ|˝|[“”„‟❝❞〝〞]|''|’’|′′/g, '"')
     .normalize('NFKC')
-    .replace(/\s+/g, ' ')
+    .replace(/\s/g, ' ')
     .replace(/[\u0370-\u04ff]/g, (letter) => LOOK_ALIKES[letter] ?? letter)
     .replace(/[\u00ad\u200b-\u200f\u2060\ufeff]|\p{Cc}/gu, '')
-    .replace(/[\u2010-\u2015\u2212\u2043\ufe58\u2e3a\u2e3b_]|--+/g, '-')
+    .replace(/[\u2010-\u2015\u2212\u2043\ufe58\u2e3a\u2e3b_]/g, '-')
     .replace(/[×✕✖⨯⨉*]/g, 'x')
     .replace(/[⁄∕÷]/g, '/')
-    .replace(/[()[\]{}]/g, (sign) => (sign === '(' ? ' (' : sign === ')' ? ') ' : ' '))
-    .replace(/\s+/g, ' ')
-    .trim();
+    .replace(/\(/g, ' (')
+    .replace(/\)/g, ') ')
+    .replace(/[[\]{}]/g, ' ');
 }
 
-/** A comma is a decimal sign only where that makes one plain number: `1,25`, not `10,32,6`. */
+/** A comma is a decimal sign only where that makes one plain number: `1,25`, not `10,32,6` or `M8,6H`. */
 function plainCommas(text: string): string {
   return text
-    .replace(/(\d*),(\d+)(?![\d]*[.,]\d)/g, (whole, before: string, after: string, at: number) => {
-      const earlier = text.slice(Math.max(0, at - 1), at);
-      return /[.,]/.test(earlier) ? whole : `${before}.${after}`;
-    })
+    .replace(/(?<![.,]\d*),(?!\d[GH](?!\d))(?=\d+(?!\d|[.,]\d))/g, '.')
     .replace(/[,;]/g, ' ');
 }
 
 function plainWords(text: string): string {
   return text
-    .replace(/\b(?:[a-z]\.){2,}|\b(?:[a-z]\.)+[a-z]\b/gi, (letters) => letters.replace(/\./g, ''))
-    .replace(/(\d)\s*(?:tpi|threads? per inch|th?\/in)(?![a-z])\.?/gi, '$1 ')
+    .replace(/\b(?:[a-z]\.)+[a-z]\b\.?/gi, (letters) => letters.replace(/\./g, ''))
+    .replace(/(\d)\s*(?:tpi|threads?\s+per\s+inch|th?\/in)(?![a-z])\.?/gi, '$1 ')
     .replace(/(\d)\s*pitch(?![a-z])(?!\s*[:=]?\s*[\d.])/gi, '$1 ')
-    .replace(/\s*(?:\bpitch\b|\bby\b|\bp\s*=)\s*[:=]?\s*(?=[\d.])/gi, ' x ')
+    .replace(/(?:\bpitch\b|\bby\b|\bp\s*=)\s*[:=]?\s*(?=[\d.])/gi, ' x ')
     .replace(/(?:\bno\.?|\bnr\.?|\bn°|\bnumber|\bnum\.?|#)\s*(?=\d)/gi, '#')
-    .replace(/\biso\s*(?:228|7)(?:[-/]1)?(?![\d])/gi, ' ')
+    .replace(/\biso\s*(?:228|7)(?:[-/]1)?(?!\d)/gi, ' ')
     .replace(/\b(?:tap(?:ped)?|threads?|threaded|thd|holes?|pipe|iso|metric)\b\.?/gi, ' ');
 }
 
 function plainSpaces(text: string): string {
   return text
     .replace(/\s+/g, ' ')
-    .replace(/\s*([-/])\s*/g, '$1')
-    .replace(/([\dHG"])\s*x\s*(?=[\d.PHS#])/gi, '$1x')
+    .replace(/\s?([-/])\s?/g, '$1')
+    .replace(/-+/g, '-')
+    .replace(/([\dHG"])\s?x\s?(?=[\d.PHS#])/gi, '$1x')
     .replace(/([-\s][1-9])\s([ABGHgh])(?![A-Za-z0-9])/g, '$1$2')
-    .replace(/--+/g, '-')
-    .replace(/^(?:[\s:\-/]|\.(?!\d))+|[\s.:-]+$/g, '')
-    .trim();
+    .replace(/^(?:[\s:\-/]|\.(?!\d))+|[\s.:-]+$/g, '');
 }
 
 const METRIC_CLASS = '\\d{1,2}[a-z](?:\\d[a-z])?';
@@ -76,7 +72,7 @@ const FIT = new RegExp(`(\\d[a-z](?:\\d[a-z])?)/(\\d[a-z](?:\\d[a-z])?)(?![a-z0-
 const SMALL_CLASS = new RegExp(`([-\\sx])(${METRIC_CLASS})(?![a-z0-9])`, 'g');
 
 function isExternal(part: string): boolean {
-  return /^\d[aA]$/.test(part) || /\d[efgh]/.test(part);
+  return /\d(?:[efgh]|[aA]$)/.test(part);
 }
 
 /** Takes the external half out of `6H/6g` or `2A/2B`. */
@@ -112,25 +108,22 @@ function splitExternal(text: string): Pick<Normal, 'text' | 'external' | 'smallC
   };
 }
 
+const MILLIMETRES = /(\d)\s*(?:mm|millimet(?:er|re)s?)(?![a-wyz])\.?/gi;
+const INCHES = /(\d)\s*(?:(?:inch(?:es)?|in)(?![a-wyz])\.?|")/gi;
+
 /** Brings a text to the one spelling that the readers know. Never throws. */
 export function normalise(typed: string): Normal {
   const plain = plainWords(plainCommas(plainSigns(typed)));
-  const unit = /\d\s*(?:mm|millimet(?:er|re)s?)(?![a-z])/i.test(plain)
-    ? 'mm'
-    : /\d\s*(?:in|inch|inches|")(?![a-z])/i.test(plain)
-      ? 'in'
-      : undefined;
   const bare = plain
-    .replace(/(\d)\s*(?:mm|millimet(?:er|re)s?)(?![a-z])\.?/gi, '$1 ')
-    .replace(/(\d)\s*(?:inch(?:es)?|in)(?![a-z])\.?/gi, '$1"')
-    .replace(/(\d)\s*"/g, '$1"')
-    .replace(/(^|[^\d])"/g, '$1 ');
-  const { text, fit } = splitFit(plainSpaces(bare));
+    .replace(MILLIMETRES, '$1 ')
+    .replace(INCHES, '$1"')
+    .replace(/(?<!\d)"/g, ' ');
+  const { text, ...fit } = splitFit(plainSpaces(bare));
   const split = splitExternal(text);
   return {
     ...split,
-    text: split.text.toUpperCase().replace(/X/g, 'x').trim(),
-    ...(fit === undefined ? {} : { fit }),
-    ...(unit === undefined ? {} : { unit }),
+    ...fit,
+    text: split.text.toUpperCase().replace(/X/g, 'x'),
+    inMm: plain.search(MILLIMETRES) >= 0,
   };
 }

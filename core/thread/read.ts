@@ -69,7 +69,7 @@ export function readThread(text: string): Outcome<Thread> {
     return refuse(threadProblem(code, typed));
   }
   const parts = splitParts(typed, normal);
-  if (normal.unit === 'mm' && /^[\d.]+$/.test(parts.text)) return metricSuggestion(parts);
+  if (normal.inMm && /^[\d.]+$/.test(parts.text)) return metricSuggestion(parts);
   const reading = readParts(parts);
   if (!reading.ok && reading.problems[0]?.code === 'metric-letter-missing') {
     return metricSuggestion(parts);
