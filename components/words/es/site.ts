@@ -27,12 +27,12 @@ export const EDITION: typeof english.EDITION = {
 };
 
 export const LINES: typeof english.LINES = {
-  plan: 'Planear un agujero',
+  plan: 'Planear',
   threads: 'Roscas',
   calculators: 'Cálculos',
   drawing: 'Plano',
   lessons: 'Lecciones',
-  brokenTaps: 'Machos rotos',
+  brokenTaps: 'Roturas',
   jobs: 'Trabajos',
   safety: 'Seguridad',
   sources: 'Fuentes',
