@@ -69,7 +69,7 @@ export function metricWords(text: string): MetricWords | null {
   const head = SIZE.exec(text);
   if (!head) return null;
   const [whole, letters, size] = head as unknown as [string, 'M' | 'MF' | 'MJ', string];
-  const tail = new Tail(text.slice(whole.length).replace(/[()"]/g, ' '));
+  const tail = new Tail(text.slice(whole.length).replace(/[\s()"]+/g, ' '));
   const form = letters === 'MJ' ? 'MJ' : 'M';
   const words: MetricWords = { form, diameter: Number(size), extra: '' };
   // MF on taps and in drawers says fine: worth asking for the pitch, not worth a quarrel over a given one.

@@ -27,7 +27,7 @@ function countedThread(parts: Parts): Outcome<Thread> | null {
   const count = COUNT.exec(parts.text);
   if (!count) return null;
   const reading = readParts({ ...parts, text: parts.text.slice(count[0].length) });
-  if (!reading.ok) return null;
+  if (!reading.ok) return reading;
   const data = { extra: (count[1] ?? '').replace(' ', ''), suggestion: reading.value.designation };
   return refuse(threadProblem('extra-words', parts.typed, data));
 }
@@ -39,10 +39,14 @@ function suggestionOf(reading: Outcome<Thread>): string | undefined {
   return classGiven ? designation : designation.replace(`-${grade}`, '');
 }
 
-/** 8x1.25 and 8 mm: read again with an M in front, to offer what was meant. */
+/** 8x1.25, 8 mm, 3x8 mm: read again with an M in front, else by the size alone, to offer what was meant. */
 function metricSuggestion(parts: Parts): Outcome<Thread> {
-  const again = readMetric({ ...parts, text: `M${parts.text}` });
-  const suggestion = (again && suggestionOf(again)) ?? `M${parts.text}`;
+  const [size = ''] = parts.text.split('x');
+  const suggestion =
+    [parts.text, size]
+      .map((text) => readMetric({ ...parts, text: `M${text}` }))
+      .map((again) => again && suggestionOf(again))
+      .find((offer) => offer) ?? `M${size}`;
   return refuse(threadProblem('metric-letter-missing', parts.typed, { suggestion }));
 }
 
@@ -69,7 +73,7 @@ export function readThread(text: string): Outcome<Thread> {
     return refuse(threadProblem(code, typed));
   }
   const parts = splitParts(typed, normal);
-  if (normal.inMm && /^[\d.]+$/.test(parts.text)) return metricSuggestion(parts);
+  if (normal.inMm && /^[\d.]+(?:x[\d.]+)?$/.test(parts.text)) return metricSuggestion(parts);
   const reading = readParts(parts);
   if (!reading.ok && reading.problems[0]?.code === 'metric-letter-missing') {
     return metricSuggestion(parts);

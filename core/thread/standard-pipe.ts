@@ -1,6 +1,6 @@
 /** Every pipe thread that a hole may have, for lists and pages. */
 
-import { AMERICAN_PIPE, PARALLEL_ONLY, WHITWORTH_PIPE } from '../data/pipe-sizes';
+import { AMERICAN_PIPE, WHITWORTH_PIPE } from '../data/pipe-sizes';
 import { readThread } from './read';
 import type { Thread } from './thread';
 
@@ -9,13 +9,11 @@ import type { Thread } from './thread';
  * Ordered by standard, then size. Nothing is asked, so nothing refused: never throws. Sources: `iso-228-1`, `iso-7-1`, `asme-b1-20-1`.
  */
 export function standardPipeThreads(): Thread[] {
-  const sealing = WHITWORTH_PIPE.filter(({ size }) => !PARALLEL_ONLY.includes(size));
   const names = [
-    ...WHITWORTH_PIPE.map(({ size }) => `G${size}`),
-    ...sealing.map(({ size }) => `Rp${size}`),
-    ...sealing.map(({ size }) => `Rc${size}`),
+    ...['G', 'Rp', 'Rc'].flatMap((form) => WHITWORTH_PIPE.map(({ size }) => `${form}${size}`)),
     ...AMERICAN_PIPE.map(({ size }) => `${size} NPT`),
   ];
+  // The sizes that ISO 7-1 lacks are refused, and left out.
   return names.flatMap((name) => {
     const reading = readThread(name);
     return reading.ok ? [reading.value] : [];

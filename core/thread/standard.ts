@@ -8,13 +8,11 @@ import { readThread } from './read';
 import type { Thread } from './thread';
 import { unifiedSeries } from './unified-series';
 
-/** Largest metric size in the list, mm; constant-pitch inch threads go to 2 inches. */
-const LARGEST_METRIC = 100;
+/** Constant-pitch inch threads go to 2 inches. */
 const LARGEST_CONSTANT = 2;
 
 function metricNames(): string[] {
-  const sizes = [...ISO_261_PAIRS.keys()].filter((diameter) => diameter <= LARGEST_METRIC);
-  return sizes.flatMap((diameter) =>
+  return [...ISO_261_PAIRS.keys()].flatMap((diameter) =>
     listedPitches(diameter).map((pitch) => `M${diameter}x${pitch}`),
   );
 }

@@ -25,6 +25,15 @@ const WHOLE = /^(\d+)("?)(?![\d./]|[ABGH](?![A-Z]))/;
 const HALF_PITCH = /^[\s-]+4[\s-]1\/2(?![\d./])/;
 const PITCH = /^([\sx-]+)(\d+(?:\.\d+)?|\.\d+)(?![\d./]|[ABGH](?![A-Z]))/;
 
+/** 115/16 may be 1-15/16 or 11-5/16 without its space: every split that leaves a fraction as drawings write it. */
+function mixedNumbers(top: string, denominator: number): string[] {
+  return [...top].flatMap((_, at) => {
+    const rest = top.slice(at + 1);
+    const usual = Number(rest) % 2 === 1 && Number(rest) < denominator && !rest.startsWith('0');
+    return usual ? [`${top.slice(0, at + 1)}-${rest}/${denominator}`] : [];
+  });
+}
+
 function fraction(whole: string, top: string, bottom: string): Omit<PairReading, 'typedSize'> {
   const numerator = Number(top);
   const denominator = Number(bottom);
@@ -34,10 +43,9 @@ function fraction(whole: string, top: string, bottom: string): Omit<PairReading,
     return { size, problem: { code: 'no-such-inch-size', data: { size: typed } } };
   }
   if (numerator >= denominator) {
-    const value = (numerator / denominator) * 64;
-    const split = `${top.slice(0, -1)}-${top.slice(-1)}/${bottom}`;
-    const offers = numerator >= 10 && Number(top.slice(-1)) % 2 === 1 && !whole ? `${split}, ` : '';
-    const data = { fraction: typed, offers: offers + fractionName(value) };
+    const splits = whole === '' ? mixedNumbers(top, denominator) : [];
+    const offers = [...splits, fractionName((numerator / denominator) * 64)].join(', ');
+    const data = { fraction: typed, offers };
     return { size, problem: { code: 'improper-fraction', data } };
   }
   const name = numberName(size.diameter) ?? fractionName(size.diameter * 64);

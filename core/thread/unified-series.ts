@@ -57,7 +57,7 @@ export function isNumberPair(size: number, tpi: number): boolean {
   return ['UNC', 'UNF', 'UNEF'].includes(unifiedSeries(diameter, tpi));
 }
 
-/** True when a bare `size-tpi` may be whole inches: 1-8, 2-4.5, 6-12. */
+/** True when a bare `size-tpi`, its size a whole number, may be whole inches: 1-8, 2-4.5, 6-12. */
 export function isInchPair(size: number, tpi: number): boolean {
-  return size >= 1 && size <= 6 && isListedPair(size, tpi);
+  return isListedPair(size, tpi);
 }
