@@ -898,6 +898,8 @@ test.each<[typed: string, code: string, data: Data]>([
   ['1/5', 'no-such-inch-size', { size: '1/5' }],
   ['1/0', 'no-such-inch-size', { size: '1/0' }],
   ['31/8-4', 'improper-fraction', { fraction: '31/8', offers: '3-1/8, 3-7/8' }],
+  ['19/8-4', 'improper-fraction', { fraction: '19/8', offers: '2-3/8' }],
+  ['18/8-4', 'improper-fraction', { fraction: '18/8', offers: '2-1/4' }],
   ['115/16-12', 'improper-fraction', { fraction: '115/16', offers: '1-15/16, 11-5/16, 7-3/16' }],
   ['7', 'pitch-missing', { size: '7', offers: 'M7x1' }],
   ['#7', 'no-such-number-size', { number: '7' }],
