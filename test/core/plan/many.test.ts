@@ -5,6 +5,7 @@
  */
 import { expect, test } from 'vitest';
 import { planHole, type HoleRequest } from '../../../core';
+import { plain } from './plain';
 
 const blind = (depth?: number, at: 'shoulder' | 'point' = 'shoulder'): HoleRequest['hole'] =>
   depth === undefined ? { kind: 'blind' } : { kind: 'blind', limit: { at, depth } };
@@ -56,7 +57,23 @@ const REQUESTS: HoleRequest[] = [
     { hole: blind(), coating: { thickness: [0.02, 0.03] } },
     { hole: blind(), measured: { torque: 6, style: 'spiral-flute', chamfer: 'plug' } },
     { hole: blind(), measured: { torque: 9, style: 'spiral-point', chamfer: 'plug', worn: true } },
+    { hole: blind(), measured: { torque: 5, style: 'straight-flute', chamfer: 'bottoming' } },
+    { hole: blind(), measured: { torque: 12, style: 'form', chamfer: 'semi-bottoming' } },
+    { hole: through(8), measured: { torque: 5, style: 'spiral-point', chamfer: 'taper' } },
+    { hole: blind(), coating: { thickness: [0.05, 0.06] } },
     { hole: blind(), learned: { factor: 1.3, band: 1.15 } },
+    { hole: through(12, { clearBelow: 3 }), fullThread: 8 },
+    { hole: through(12, { clearBelow: 5 }), fullThread: 8 },
+    { hole: through(12, { clearBelow: 8 }), fullThread: 8 },
+    { hole: through(12, { clearBelow: 12, chipsMayFall: false }), fullThread: 8 },
+    { hole: through(12, { clearBelow: 40, chipsMayFall: false }) },
+    { hole: through(12, { clearBelow: 8.125 }) },
+    { hole: through(12, { clearBelow: 9.375 }) },
+    { hole: through(12, { clearBelow: 9.375 }), externalCentre: 1.5 },
+    { hole: blind(60), fullThread: 16 },
+    { hole: blind(50), fullThread: 12, externalCentre: 3 },
+    { hole: blind(18.5), fullThread: 16, ...drive('hand') },
+    { hole: blind(19.75), fullThread: 16, ...drive('synchronous', { torque: 3 }) },
     {
       hole: blind(),
       ownMaterial: { name: 'Rotor steel', group: 'P', hardness: { value: 260, scale: 'HB' } },
@@ -86,6 +103,22 @@ const REQUESTS: HoleRequest[] = [
   ).flatMap((material) =>
     holes('M6', material, { hole: blind(15), fullThread: 10 }, { hole: through(6) }),
   ),
+  ...holes('1/4-20', 'steel-low', { hole: through(12, { clearBelow: 6.35 }) }),
+  ...holes('1/4-20', 'steel-low', { hole: through(12, { clearBelow: 7.62 }) }),
+  ...holes('M8-6G', 'steel-low', { hole: blind() }, { hole: blind(), stockedDrills: ['letter'] }),
+  ...holes('EG M8', 'steel-low', { hole: blind(18), fullThread: 16 }),
+  ...holes('M3', 'steel-40hrc', { hole: blind() }, { hole: through(6) }),
+  ...holes('M3', 'nickel', { hole: blind(7), fullThread: 6 }, { hole: through(6) }),
+  ...holes('M12', 'titanium', { hole: blind(30), ...drive('synchronous', { torque: 20 }) }),
+  ...holes('G1/8', 'iron-ductile', { hole: blind(), coating: { thickness: [0.005, 0.008] } }),
+  ...holes('Rp3/4', 'steel-low', { hole: through(20) }),
+  ...holes(
+    '1/2 NPT',
+    'iron-grey',
+    { hole: blind() },
+    { hole: blind(25) },
+    { hole: blind(), stockedDrills: ['metric'] },
+  ),
   ...holes('M2', 'stainless-austenitic', { hole: blind() }, { hole: through(2) }),
   ...holes('M1x0.2-4H', 'brass-free', { hole: blind() }),
   ...holes('M10x1.5-6H-LH', 'steel-medium', { hole: blind() }, { hole: through(10) }),
@@ -107,15 +140,6 @@ const REQUESTS: HoleRequest[] = [
   ...holes('1/4 NPT', 'stainless-austenitic', { hole: through(15) }, { hole: blind(20) }),
   ...holes('1/8-27 NPTF', 'brass-free', { hole: blind() }),
 ];
-
-/** Four digits of every number, no quotes: made to be read. */
-function plain(value: unknown): string {
-  if (typeof value === 'number') return String(Number(value.toPrecision(4)));
-  if (Array.isArray(value)) return `[${value.map(plain).join(', ')}]`;
-  if (typeof value !== 'object' || value === null) return String(value);
-  const parts = Object.entries(value).filter(([, each]) => each !== undefined);
-  return `{${parts.map(([name, each]) => `${name} ${plain(each)}`).join(', ')}}`;
-}
 
 /** A reason, warning, assumption or remedy: its code, and its numbers where it has any. */
 function coded({ code, numbers }: { code: string; numbers: Record<string, number> }): string {
