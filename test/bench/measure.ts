@@ -1,10 +1,14 @@
 /** How a reader's wait is measured: Lighthouse as on a phone, and from a key to the picture on a slow PC. */
 import { chromium, type Browser, type Page } from '@playwright/test';
 import lighthouse from 'lighthouse';
+import puppeteer from 'puppeteer-core';
 import { findBrowser, FLAGS } from '../browser.mjs';
 
 export const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
 export const SLOWER = 6;
+const DEBUGGING = 4435;
+/** Until a new tab's frame stands. */
+const FRAME_MS = 3000;
 /** From one key to the next, as a careful typist goes. */
 const KEY_MS = 200;
 /** The floor's PC. */
@@ -21,6 +25,8 @@ export function wanted(page: string): number {
   return page === '/' || page === '/plan/' ? 98 : 100;
 }
 
+type LighthousePage = NonNullable<Parameters<typeof lighthouse>[3]>;
+
 export interface Scores {
   /** Of 100, in the order of the categories. */
   scores: number[];
@@ -28,13 +34,34 @@ export interface Scores {
   largest: number;
 }
 
-/** `port` is the debugging port of a running browser. */
-export async function lighthouseOf(url: string, port: number): Promise<Scores> {
-  const result = await lighthouse(url, {
-    port,
-    onlyCategories: [...CATEGORIES],
-    logLevel: 'silent',
+/** Asks Lighthouse of pages, one after the other. */
+export type Ask = (url: string) => Promise<Scores>;
+
+/** Lighthouse in one tab for all that `work` asks. */
+export function withLighthouse<T>(work: (ask: Ask) => Promise<T>): Promise<T> {
+  return withBrowser([`--remote-debugging-port=${DEBUGGING}`], async () => {
+    const browser = await puppeteer.connect({
+      browserURL: `http://localhost:${DEBUGGING}`,
+      defaultViewport: null,
+    });
+    try {
+      // The browser draws its own frame with script when a tab opens, which would be counted as the page's.
+      const tab = await browser.newPage();
+      await new Promise((done) => setTimeout(done, FRAME_MS));
+      return await work((url) => scoresOf(url, tab));
+    } finally {
+      await browser.disconnect();
+    }
   });
+}
+
+async function scoresOf(url: string, tab: LighthousePage): Promise<Scores> {
+  const result = await lighthouse(
+    url,
+    { onlyCategories: [...CATEGORIES], logLevel: 'silent' },
+    undefined,
+    tab,
+  );
   const found = result?.lhr.categories ?? {};
   return {
     scores: CATEGORIES.map((name) => Math.round((found[name]?.score ?? 0) * 100)),

@@ -5,23 +5,23 @@ import {
   ANSWER,
   floorPage,
   HOLE,
-  lighthouseOf,
   SLOWER,
   typingIn,
   wanted,
   withBrowser,
+  withLighthouse,
+  type Ask,
 } from './measure.ts';
 
-const DEBUGGING = 4425;
 const PAINT_MS = 50;
 
 const server = siteServer();
 const address = (await listen(server, 4424)).replace(/\/$/, '');
 
-async function runLighthouse(): Promise<void> {
+async function runLighthouse(ask: Ask): Promise<void> {
   const lessons = allPages().filter((page) => /^\/lessons\/./.test(page));
   for (const page of ['/', '/plan/', '/lessons/', ...lessons, '/sources/']) {
-    const { scores } = await lighthouseOf(address + page, DEBUGGING);
+    const { scores } = await ask(address + page);
     const low = scores.some((score) => score < wanted(page));
     console.log(`Lighthouse ${page}: ${scores.join(' ')}${low ? `  BELOW ${wanted(page)}` : ''}`);
     if (low) process.exitCode = 1;
@@ -29,7 +29,7 @@ async function runLighthouse(): Promise<void> {
 }
 
 try {
-  await withBrowser([`--remote-debugging-port=${DEBUGGING}`], runLighthouse);
+  await withLighthouse(runLighthouse);
   await withBrowser([], async (browser) => {
     const { key, answer } = await typingIn(
       await floorPage(browser),

@@ -15,15 +15,14 @@ import {
   CATEGORIES,
   floorPage,
   HOLE,
-  lighthouseOf,
   typingIn,
   wanted,
   withBrowser,
+  withLighthouse,
   type Scores,
   type Typing,
 } from './measure.ts';
 
-const DEBUGGING = 4435;
 const REFERENCE = join(ROOT, 'test/bench/reference');
 
 /** One page of each kind. */
@@ -74,14 +73,14 @@ function row(what: string, times: number, limit: number, detail = ''): void {
 }
 
 async function lighthouses(address: string, reference: string): Promise<void> {
-  await withBrowser([`--remote-debugging-port=${DEBUGGING}`], async () => {
-    const base = await lighthouseOf(reference, DEBUGGING);
+  await withLighthouse(async (ask) => {
+    const base = await ask(reference);
     for (const [kind, page] of KINDS) {
       const least = wanted(page);
       let last: Scores = { scores: [], largest: Number.NaN };
       const limit = AT_MOST.largest[kind];
       const times = await asked(async () => {
-        const next = await lighthouseOf(address + page, DEBUGGING);
+        const next = await ask(address + page);
         // A machine that stops for a moment takes points from one run; the page has earned the better one.
         last = {
           largest: next.largest,

@@ -37,7 +37,7 @@ describe.each(TRANSLATIONS)('pages in %s', (language) => {
     for (const page of pages) {
       const html = parse(htmlOf(page));
       expect(html.querySelector('html')?.getAttribute('lang')).toBe(language);
-      const others = html.querySelectorAll('link[rel=alternate]');
+      const others = html.querySelectorAll('footer a[hreflang]');
       expect(others.map((link) => link.getAttribute('hreflang'))).toContain('en');
     }
   });

@@ -10,12 +10,11 @@ import { dirname, join, resolve } from 'node:path';
 import { ROOT } from '../../tools/modules.ts';
 import { DIST } from '../../tools/pages.ts';
 import { listen, siteServer } from '../../tools/serve.ts';
-import { lighthouseOf, withBrowser } from '../measure.ts';
+import { withBrowser, withLighthouse } from '../measure.ts';
 import { peers, type Peer } from './projects.ts';
 
 const HERE = join(ROOT, 'test/bench/peers');
 const LESSON = join(ROOT, 'site/content/lessons/07-class-and-tap-limits.mdx');
-const DEBUGGING = 4437;
 const PORT = 4438;
 /** What a page fetches later than this, nobody waits for. */
 const SETTLED_MS = 2500;
@@ -86,9 +85,7 @@ async function rowOf(name: string, root: string, page: string): Promise<string> 
   const url = (await listen(server, PORT)).replace(/\/$/, '') + page;
   try {
     const bytes = await bytesOf(url);
-    const { scores, largest } = await withBrowser([`--remote-debugging-port=${DEBUGGING}`], () =>
-      lighthouseOf(url, DEBUGGING),
-    );
+    const { scores, largest } = await withLighthouse((ask) => ask(url));
     const kb = (kind: (typeof KINDS)[number]): string => (bytes[kind] / 1024).toFixed(1);
     const sum = KINDS.reduce((total, kind) => total + bytes[kind], 0);
     const cells = [name, bytes.requests, ...KINDS.map(kb), (sum / 1024).toFixed(1)];
