@@ -1,6 +1,7 @@
 /** How a reader's wait is measured: Lighthouse as on a phone, and from a key to the picture on a slow PC. */
 import { chromium, type Browser, type Page } from '@playwright/test';
 import lighthouse from 'lighthouse';
+import { throttling } from 'lighthouse/core/config/constants.js';
 import puppeteer from 'puppeteer-core';
 import { findBrowser, FLAGS } from '../browser.mjs';
 
@@ -32,10 +33,15 @@ export interface Scores {
   scores: number[];
   /** When the largest thing of the first screen stands, ms, on the phone and network that Lighthouse reckons with. */
   largest: number;
+  /** What the processor had to do for the page, ms, on the phone that Lighthouse reckons with. */
+  work: number;
 }
 
-/** Asks Lighthouse of pages, one after the other. */
-export type Ask = (url: string) => Promise<Scores>;
+/** How many times slower than this machine Lighthouse takes its phone to be. */
+export const PHONE = throttling.mobileSlow4G.cpuSlowdownMultiplier;
+
+/** Asks Lighthouse of pages, one after the other. `slower`: how many times slower the phone is, PHONE if not told. */
+export type Ask = (url: string, slower?: number) => Promise<Scores>;
 
 /** Lighthouse in one tab for all that `work` asks. */
 export function withLighthouse<T>(work: (ask: Ask) => Promise<T>): Promise<T> {
@@ -48,17 +54,21 @@ export function withLighthouse<T>(work: (ask: Ask) => Promise<T>): Promise<T> {
       // The browser draws its own frame with script when a tab opens, which would be counted as the page's.
       const tab = await browser.newPage();
       await new Promise((done) => setTimeout(done, FRAME_MS));
-      return await work((url) => scoresOf(url, tab));
+      return await work((url, slower = PHONE) => scoresOf(url, slower, tab));
     } finally {
       await browser.disconnect();
     }
   });
 }
 
-async function scoresOf(url: string, tab: LighthousePage): Promise<Scores> {
+async function scoresOf(url: string, slower: number, tab: LighthousePage): Promise<Scores> {
   const result = await lighthouse(
     url,
-    { onlyCategories: [...CATEGORIES], logLevel: 'silent' },
+    {
+      onlyCategories: [...CATEGORIES],
+      throttling: { ...throttling.mobileSlow4G, cpuSlowdownMultiplier: slower },
+      logLevel: 'silent',
+    },
     undefined,
     tab,
   );
@@ -66,6 +76,7 @@ async function scoresOf(url: string, tab: LighthousePage): Promise<Scores> {
   return {
     scores: CATEGORIES.map((name) => Math.round((found[name]?.score ?? 0) * 100)),
     largest: result?.lhr.audits['largest-contentful-paint']?.numericValue ?? Number.NaN,
+    work: result?.lhr.audits['mainthread-work-breakdown']?.numericValue ?? Number.NaN,
   };
 }
 
