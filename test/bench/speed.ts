@@ -45,7 +45,7 @@ const AT_MOST = {
 const MEMORY_GB = 1.5;
 /** What the reference costs Lighthouse's phone, ms, on a machine with nothing else to do. */
 const AT_REST_MS = 600;
-/** How often Lighthouse is asked of a page that is over. */
+/** How often what is over is measured. */
 const TRIES = 5;
 
 interface Row {
@@ -116,7 +116,7 @@ async function typing(address: string, reference: string): Promise<void> {
   const over = (): boolean =>
     !(planner.key.ms / base.key.ms <= AT_MOST.key) ||
     !(planner.answer.ms / base.answer.ms <= AT_MOST.answer);
-  if (over()) {
+  for (let tries = 1; tries < TRIES && over(); tries += 1) {
     base = await measure(reference, '#said');
     planner = await measure(`${address}/plan/?${HOLE}`, ANSWER);
   }
