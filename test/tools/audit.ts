@@ -2,10 +2,13 @@
  * `npm run audit`: every built page, not a sample. Axe in both themes, targets a gloved hand can hit,
  * and each calculator worked by keyboard alone. Run it after `npm run build`; it takes some minutes.
  */
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
 import { chromium, type Browser } from '@playwright/test';
 import { findBrowser, FLAGS } from '../browser.mjs';
 import { axeFaults, smallTargets } from './auditPage.ts';
 import { keyboardFaults } from './auditKeys.ts';
+import { ROOT } from './modules.ts';
 import { allPages } from './pages.ts';
 import { listen, siteServer } from './serve.ts';
 
@@ -63,4 +66,15 @@ try {
 } finally {
   await browser.close();
   server.close();
+}
+
+// What `npm test` asks of three pages of a kind, with everything in them running, is asked of all.
+if (only === undefined) {
+  const playwright = join(ROOT, 'node_modules/@playwright/test/cli.js');
+  const { status } = spawnSync(
+    process.execPath,
+    [playwright, 'test', '-c', 'test/playwright.config.ts', '-g', 'is accessible'],
+    { cwd: ROOT, stdio: 'inherit', env: { ...process.env, EVERY_PAGE_OF_A_KIND: '1' } },
+  );
+  if (status !== 0) process.exitCode = 1;
 }
