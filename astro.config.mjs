@@ -50,7 +50,14 @@ export default defineConfig({
           rolldownOptions: {
             output: {
               codeSplitting: {
-                groups: [{ name: 'shared', minShareCount: 30 }],
+                groups: [
+                  {
+                    name: 'shared',
+                    minShareCount: 30,
+                    // In a file of its own: the folder for double-click puts another in its place.
+                    test: (id) => !id.includes('vite/preload-helper'),
+                  },
+                ],
               },
             },
           },

@@ -37,10 +37,17 @@ function look(folder: string): Found {
 /** Fetching ahead of need is for a network; here a module is simply there. */
 const noFetchingAhead: Plugin = {
   name: 'no-fetching-ahead',
-  setup({ onLoad }) {
+  setup({ onLoad, onEnd }) {
+    let found = false;
+    // Unfound, it would be in the script and look for modules by address: no island would wake.
+    onEnd(() => {
+      if (!found)
+        throw new Error('The build holds no file that fetches ahead: see astro.config.mjs');
+    });
     onLoad({ filter: /preload-helper\.[^/]+\.js$/ }, ({ path }) => {
       const name = /export\s*\{\s*\w+ as (\w+)\s*\}/.exec(readFileSync(path, 'utf8'))?.[1];
       if (!name) throw new Error(`${path}: no export found`);
+      found = true;
       return { contents: `export const ${name} = (load) => load();`, loader: 'js' };
     });
   },
