@@ -19,6 +19,8 @@ export default defineConfig({
     setupFiles: ['test/properties.setup.ts'],
     // Thousands of drawn cases on a busy two-core machine; speed is measured in benchmarks, not here.
     testTimeout: 120_000,
+    // By itself it leaves one core to others: here nothing else runs meanwhile.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,

@@ -117,9 +117,14 @@ function start(): void {
 }
 
 if ('serviceWorker' in navigator && import.meta.env.PROD) {
-  navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<Progress>) => {
-    if (data.kind === 'progress') say(data);
-  });
+  navigator.serviceWorker.addEventListener(
+    'message',
+    ({ data, source }: MessageEvent<Progress>) => {
+      // What a worker said before it gave up may come after the news that it did.
+      if (source instanceof ServiceWorker && source.state === 'redundant') return;
+      if (data.kind === 'progress') say(data);
+    },
+  );
   const later = (): unknown => window.setTimeout(start, AFTER_LOADING);
   if (document.readyState === 'complete') later();
   else window.addEventListener('load', later, { once: true });

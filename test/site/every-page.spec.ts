@@ -1,3 +1,4 @@
+import { axeFaults } from '../tools/axe';
 import { onePageOfEachKind } from '../tools/pages';
 import { expect, expectAccessible, islandsReady, tooWide, test, WIDTHS } from './support';
 
@@ -23,3 +24,24 @@ for (const path of pages) {
     await expectAccessible(page);
   });
 }
+
+test('faults put into a page are found: one of structure, one of colour in the dark', async ({
+  page,
+}) => {
+  await page.goto('/about/');
+  await page.evaluate(() => {
+    const field = document.createElement('input');
+    const pale = document.createElement('p');
+    pale.textContent = 'Legible in light only';
+    pale.className = 'pale';
+    document.querySelector('main')!.append(field, pale);
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('@media (prefers-color-scheme: dark) { .pale { color: #333; } }');
+    document.adoptedStyleSheets.push(sheet);
+  });
+  const found = await axeFaults(page);
+  expect(found.map(({ scheme, rule, target }) => `${scheme} ${rule} ${target}`)).toEqual([
+    'light label input',
+    'dark color-contrast .pale',
+  ]);
+});

@@ -2,12 +2,11 @@
  * What every browser test builds on. Import `test` and `expect` from here: pages then report anything
  * written to the console, any error, and any request that leaves the site, and the test fails for it.
  */
-import { AxeBuilder } from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
+import { axeFaults } from '../tools/axe';
 
 /** Widths that stand for a narrow phone (and 400 % zoom), a phone, and the floor's PC. */
 export const WIDTHS = [320, 390, 1366] as const;
-export const SCHEMES = ['light', 'dark'] as const;
 
 /** Set by `npm run audit`: every page of a kind is asked, not three. */
 const EVERY_ONE = Boolean(process.env['EVERY_PAGE_OF_A_KIND']);
@@ -70,26 +69,9 @@ export async function planStands(page: Page): Promise<void> {
   await expect(page.locator('#example')).toBeHidden();
 }
 
-const EVERY_RULE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-/**
- * Faults that axe finds in the page as it stands, WCAG 2.2 A and AA, in light and in dark. The two
- * schemes change colours and nothing else, so in the dark only what depends on colour is asked again.
- */
+/** Axe finds nothing in the page as it stands, in light and in dark. */
 export async function expectAccessible(page: Page): Promise<void> {
-  for (const scheme of SCHEMES) {
-    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-    const axe = new AxeBuilder({ page });
-    const { violations } = await (
-      scheme === 'light'
-        ? axe.withTags(EVERY_RULE)
-        : axe.withRules(['color-contrast', 'link-in-text-block'])
-    ).analyze();
-    const faults = violations.flatMap(({ id, help, nodes }) =>
-      nodes.map(({ target, failureSummary }) => ({ id, help, target, failureSummary })),
-    );
-    expect(faults, `axe, ${scheme}`).toEqual([]);
-  }
+  expect(await axeFaults(page), 'axe').toEqual([]);
   await page.emulateMedia({ colorScheme: null, reducedMotion: null });
 }
 

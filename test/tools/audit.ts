@@ -6,8 +6,9 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { chromium, type Browser } from '@playwright/test';
 import { findBrowser, FLAGS } from '../browser.mjs';
-import { axeFaults, smallTargets } from './auditPage.ts';
+import { smallTargets } from './auditPage.ts';
 import { keyboardFaults } from './auditKeys.ts';
+import { axeFaults } from './axe.ts';
 import { ROOT } from './modules.ts';
 import { allPages } from './pages.ts';
 import { listen, siteServer } from './serve.ts';
@@ -41,7 +42,8 @@ async function everyPage(
       page.on('pageerror', (error) => note(`error: ${error.message}`));
       await page.goto(address + path.slice(1));
       await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
-      (await axeFaults(page)).forEach(note);
+      for (const { scheme, rule, target } of await axeFaults(page))
+        note(`axe ${rule}, ${scheme}: ${target}`);
       (await smallTargets(page)).forEach(note);
       if (/^\/calculators\/[^/]+\/$/.test(path)) (await keyboardFaults(page)).forEach(note);
       await page.close();

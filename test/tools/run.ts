@@ -1,5 +1,5 @@
 /**
- * `npm run check` and `npm test`: every step in turn, its output when it fails, a table at the end.
+ * `npm run check` and `npm test`: every step in turn, those that use one core beside each other, its output when it fails, a table at the end.
  * Later steps run even when an earlier one failed, so that one run tells everything.
  */
 import { spawn } from 'node:child_process';
@@ -86,35 +86,39 @@ function vitest(name: string, ...projects: string[]): Pick<Step, 'commands' | 'c
 
 const LINTED = ['core', 'components', 'site', 'test', 'astro.config.mjs'];
 
-const QUICK: Step[] = [
-  {
-    name: 'types',
-    commands: [
-      ['astro', 'check', '--minimumFailingSeverity', 'warning'],
-      ['tsc', '--noEmit', '-p', '.'],
-    ],
-  },
+/** Steps that stand together run beside each other. */
+type Wave = Step[];
+
+const READING: Wave = [
+  // Pages and every TypeScript module of the project: it asks the compiler about both.
+  { name: 'types', commands: [['astro', 'check', '--minimumFailingSeverity', 'warning']] },
   { name: 'lint', commands: [['oxlint', '--deny-warnings', ...LINTED]] },
   { name: 'format', commands: [['prettier', '--check', '--log-level', 'warn', '.']] },
-  { name: 'unit, published, components', ...vitest('unit', 'pure', 'components') },
 ];
 
-const REST: Step[] = [
-  { name: 'build', commands: [['astro', 'build', '--silent']] },
-  { name: 'built pages', ...vitest('built', 'built'), needs: 'build' },
-  {
-    name: 'browser and access',
-    commands: [['playwright', 'test', '-c', 'test/playwright.config.ts', '--reporter=dot,json']],
-    counts: playwrightCounts,
-    needs: 'build',
-    async before() {
-      const { findBrowser } = await import('../browser.mjs');
-      const { path, from } = await findBrowser((line) => console.log(`  ${line}`));
-      process.env['TESTS_BROWSER'] = path;
-      process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] = join(OUTPUT, 'browser.json');
-      console.log(`  with ${path} (${from})`);
-    },
+const QUICK: Wave[] = [
+  READING,
+  [{ name: 'unit, published, components', ...vitest('unit', 'pure', 'components') }],
+];
+
+const BROWSER: Step = {
+  name: 'browser and access',
+  commands: [['playwright', 'test', '-c', 'test/playwright.config.ts', '--reporter=dot,json']],
+  counts: playwrightCounts,
+  needs: 'build',
+  async before() {
+    const { findBrowser } = await import('../browser.mjs');
+    const { path, from } = await findBrowser((line) => console.log(`  ${line}`));
+    process.env['TESTS_BROWSER'] = path;
+    process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] = join(OUTPUT, 'browser.json');
+    console.log(`  with ${path} (${from})`);
   },
+};
+
+const REST: Wave[] = [
+  [{ name: 'build', commands: [['astro', 'build', '--silent']] }],
+  [{ name: 'built pages', ...vitest('built', 'built'), needs: 'build' }],
+  [BROWSER],
 ];
 
 /** Plain text in logs. The two ways to ask for it get in each other's way, so only one is set. */
@@ -179,24 +183,29 @@ function table(results: Result[]): string {
     .join('\n');
 }
 
-const steps = process.argv[2] === 'check' ? QUICK : [...QUICK, ...REST];
+const waves = process.argv[2] === 'check' ? QUICK : [...QUICK, ...REST];
 rmSync(OUTPUT, { recursive: true, force: true });
 mkdirSync(OUTPUT, { recursive: true });
 
 const results: Result[] = [];
-for (const step of steps) {
+
+async function take(step: Step): Promise<Result> {
   const started = performance.now();
   const blocked = results.some((done) => done.step.name === step.needs && done.state !== 'passed');
   if (!blocked) console.log(`${step.name} …`);
   const outcome = blocked
     ? { state: 'not run' as const, counts: { passed: 0, failed: 1, skipped: 0 } }
     : await perform(step);
-  results.push({ step, ...outcome, seconds: (performance.now() - started) / 1000 });
+  return { step, ...outcome, seconds: (performance.now() - started) / 1000 };
 }
+
+const began = performance.now();
+for (const wave of waves) results.push(...(await Promise.all(wave.map(take))));
 
 const total = (key: 'passed' | 'failed'): number =>
   results.reduce((sum, { counts }) => sum + counts[key], 0);
 console.log(`\n${table(results)}\n`);
-console.log(`${cpus().length} cores, Node ${process.versions.node}`);
+const minutes = ((performance.now() - began) / 60_000).toFixed(1);
+console.log(`${minutes} min on ${cpus().length} cores, Node ${process.versions.node}`);
 console.log(`${total('passed')} passed, ${total('failed')} failed`);
 process.exitCode = total('failed') > 0 ? 1 : 0;
