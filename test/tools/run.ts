@@ -1,5 +1,6 @@
 /**
- * `npm run check` and `npm test`: every step in turn, those that use one core beside each other, its output when it fails, a table at the end.
+ * `npm run check` and `npm test`: every step in turn, those that use one core beside each other; the
+ * output of what fails, a table at the end.
  * Later steps run even when an earlier one failed, so that one run tells everything.
  */
 import { spawn } from 'node:child_process';
