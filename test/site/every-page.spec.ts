@@ -1,6 +1,13 @@
 import { axeFaults } from '../tools/axe';
 import { onePageOfEachKind } from '../tools/pages';
-import { expect, expectAccessible, islandsReady, tooWide, test, WIDTHS } from './support';
+import {
+  expect,
+  expectAccessible,
+  islandsReady,
+  testOfLooking as test,
+  tooWide,
+  WIDTHS,
+} from './support';
 
 // Lessons are asked the same, with everything in them running, in a file of their own.
 const pages = onePageOfEachKind().filter((path) => !/^\/lessons\/[^/]+\/$/.test(path));

@@ -41,13 +41,10 @@ async function unharmed(page: Page): Promise<void> {
 
 for (const address of PAGES) {
   test(`${address}: a hostile address is only text`, async ({ page }) => {
-    await page.goto(address);
-    await islandsReady(page);
-    const names = await page.evaluate(() => [
-      ...new Set(
-        [...document.querySelectorAll<HTMLInputElement>('main [name]')].map(({ name }) => name),
-      ),
-    ]);
+    // The fields stand in the page as it was built, before any script.
+    const main = htmlOf(address).split('<main')[1]!;
+    const names = [...new Set(main.match(/(?<= name=")[^"]+(?=")/g))];
+    expect(names).not.toEqual([]);
     // Half of them at a time, in turn over the fields.
     const half = NASTY.length / 2;
     for (let at = 0; at < NASTY.length; at += half) {

@@ -2,7 +2,13 @@
  * What every browser test builds on. Import `test` and `expect` from here: pages then report anything
  * written to the console, any error, and any request that leaves the site, and the test fails for it.
  */
-import { test as base, expect, type Page } from '@playwright/test';
+import {
+  test as base,
+  expect,
+  type ConsoleMessage,
+  type Page,
+  type Request,
+} from '@playwright/test';
 import { axeFaults } from '../tools/axe';
 
 /** Widths that stand for a narrow phone (and 400 % zoom), a phone, and the floor's PC. */
@@ -28,28 +34,57 @@ export const test = base.extend<Guards>({
   quiet: [
     async ({ page, baseURL, expected }, use) => {
       const said: string[] = [];
-      page.on('console', (message) => {
+      const onConsole = (message: ConsoleMessage): void => {
         // Outside the tests of being without a network the worker is held off, and this is said of it.
         if (message.text() === 'Service Worker registration blocked by Playwright') return;
         said.push(`${message.type()}: ${message.text()} (${message.location().url})`);
-      });
-      page.on('pageerror', (error) => said.push(`error: ${error.message}`));
-      page.on('request', (request) => {
+      };
+      const onError = (error: Error): void => void said.push(`error: ${error.message}`);
+      const onRequest = (request: Request): void => {
         const url = request.url();
         const own = url.startsWith(`${baseURL}/`) || /^(data|blob|about):/.test(url);
         if (!own) said.push(`request to another site: ${url}`);
-      });
-      page.on('requestfailed', (request) => {
+      };
+      const onFailure = (request: Request): void => {
         // A page that is left before it has loaded drops its requests; nothing was refused.
         if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
         said.push(`request failed: ${request.url()} ${request.failure()?.errorText ?? ''}`);
-      });
+      };
+      page.on('console', onConsole);
+      page.on('pageerror', onError);
+      page.on('request', onRequest);
+      page.on('requestfailed', onFailure);
       await use();
+      // A page may go on to the next test, and takes no ears of this one along.
+      page.off('console', onConsole);
+      page.off('pageerror', onError);
+      page.off('request', onRequest);
+      page.off('requestfailed', onFailure);
       const surprises = said.filter((line) => !expected.some((pattern) => pattern.test(line)));
       expect(surprises, 'the page should have nothing to say').toEqual([]);
     },
     { auto: true },
   ],
+});
+
+/**
+ * For files whose tests only look, and leave nothing in a page or on a device: one page for all tests of
+ * a worker. A new one costs as much as what such a test asks of it.
+ */
+export const testOfLooking = test.extend<object, { lasting: Page }>({
+  lasting: [
+    async ({ browser }, use, { project }) => {
+      const { baseURL, viewport, locale, serviceWorkers } = project.use;
+      const page = await browser.newPage({ baseURL, viewport, locale, serviceWorkers });
+      await use(page);
+      await page.context().close();
+    },
+    { scope: 'worker' },
+  ],
+  page: async ({ lasting, viewport }, use) => {
+    if (viewport) await lasting.setViewportSize(viewport);
+    await use(lasting);
+  },
 });
 
 export { expect };

@@ -1,5 +1,13 @@
 import { allPages } from '../tools/pages';
-import { expect, expectAccessible, islandsReady, test, tooWide, WIDTHS } from './support';
+import {
+  expect,
+  expectAccessible,
+  islandsReady,
+  test,
+  testOfLooking,
+  tooWide,
+  WIDTHS,
+} from './support';
 
 /** The same pages each run: every so many, from a seed. */
 function sample(count: number, seed = 7): string[] {
@@ -16,13 +24,21 @@ function sheets(pdf: Buffer): number {
   return (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 }
 
+const KINDS = ['/threads/m8x1.25/', '/threads/1-2-13-unc/', '/threads/1-4-18-npt/'];
+
+for (const path of new Set([...KINDS, ...sample(20)])) {
+  testOfLooking(`${path} passes axe and never scrolls sideways`, async ({ page }) => {
+    await page.goto(path);
+    await expectAccessible(page);
+    for (const width of WIDTHS) {
+      await page.setViewportSize({ width, height: 900 });
+      expect(await tooWide(page), `at ${width} px`).toEqual([]);
+    }
+  });
+}
+
 test.describe('threads', () => {
-  for (const path of [
-    '/threads/m8x1.25/',
-    '/threads/1-2-13-unc/',
-    '/threads/1-4-18-npt/',
-    ...sample(4),
-  ]) {
+  for (const path of [...KINDS, ...sample(4)]) {
     test(`${path} is useful without script, and prints on one sheet`, async ({
       browser,
       baseURL,
@@ -40,17 +56,6 @@ test.describe('threads', () => {
         expect(sheets(await page.pdf({ format })), format).toBe(1);
       }
       await context.close();
-    });
-
-    test(`${path} passes axe and never scrolls sideways`, async ({ page }) => {
-      // Two themes on a long page of tables: axe takes its time on a busy machine.
-      test.slow();
-      await page.goto(path);
-      await expectAccessible(page);
-      for (const width of WIDTHS) {
-        await page.setViewportSize({ width, height: 900 });
-        expect(await tooWide(page), `at ${width} px`).toEqual([]);
-      }
     });
   }
 
