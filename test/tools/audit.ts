@@ -38,7 +38,11 @@ async function everyPage(
     for (let path = queue.shift(); path !== undefined; path = queue.shift()) {
       const page = await context.newPage();
       const note = (what: string): void => void faults.push({ page: path ?? '', what });
-      page.on('console', (message) => note(`console: ${message.text()}`));
+      page.on('console', (message) => {
+        // The worker is held off here, and this is said of it.
+        if (message.text() !== 'Service Worker registration blocked by Playwright')
+          note(`console: ${message.text()}`);
+      });
       page.on('pageerror', (error) => note(`error: ${error.message}`));
       await page.goto(address + path.slice(1));
       await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
