@@ -183,6 +183,15 @@ export async function findBrowser(say = () => {}) {
   );
 }
 
+/**
+ * A browser of this machine that draws windows, or nothing. It places letters a little otherwise than
+ * one without, and the kept pictures were taken with it.
+ * @returns {string | undefined}
+ */
+export function windowedBrowser() {
+  return systemBrowsers().find((path) => !path.includes('headless-shell'));
+}
+
 // `node test/browser.mjs` says what would be used.
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
   const found = await findBrowser((line) => console.error(line));
