@@ -32,16 +32,20 @@ export type { Material, MaterialId } from './material/material';
 export type { TapProcess, TapStyle } from './tap/tap';
 export type {
   Assumption,
+  Crossing,
   Cycle,
+  Duty,
   HoleKind,
   HolePlan,
   HoleRequest,
+  LaterProcess,
   Reason,
   Remedy,
   Spindle,
   SpindleDrive,
   TapChoice,
   Warning,
+  WarningLevel,
 } from './plan/types';
 
 export { formTapHole } from './drill/form-hole';

@@ -3,7 +3,7 @@
 import type { HolePlan } from '../../core/plan/types';
 import { Notice } from '../result/Notice';
 import { Sign } from '../result/Sign';
-import { bestTap, warningText, type Level, type Unit } from '../words';
+import { warningText, type Level, type Unit } from '../words';
 import { IN_ENGLISH } from '../words/elsewhere';
 import { TEXT } from '../words/en/planner';
 
@@ -13,18 +13,10 @@ interface Worded extends ReturnType<typeof warningText> {
   code: string;
 }
 
-/** Warnings about taps that were rejected for it: once another tap leads, good to know and no more. */
-const OF_THE_REJECTED: readonly string[] = ['chips-ahead-no-room', 'below-clearance'];
-
 /** Warnings in words, the loudest first. */
 export function worded(plan: HolePlan, unit: Unit): Worded[] {
-  const best = bestTap(plan);
   return plan.warnings
-    .map((warning): Worded => {
-      const words = warningText(warning, unit);
-      const level = best && OF_THE_REJECTED.includes(warning.code) ? 'note' : words.level;
-      return { code: warning.code, ...words, level };
-    })
+    .map((warning): Worded => ({ code: warning.code, ...warningText(warning, unit) }))
     .sort((a, b) => ORDER[a.level] - ORDER[b.level]);
 }
 

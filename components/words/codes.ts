@@ -4,7 +4,7 @@
  */
 
 import type { Note, Problem } from '../../core/outcome';
-import type { Assumption, Reason, Remedy, Warning } from '../../core/plan/types';
+import type { Assumption, Reason, Remedy, Warning, WarningLevel } from '../../core/plan/types';
 import { ASSUMPTIONS } from './en/assumptions';
 import { NOTES } from './en/notes';
 import { FAMILIES, OR, PROBLEMS } from './en/problems';
@@ -14,7 +14,10 @@ import { NEAR_SPINDLE, WARNINGS, type WarningWords } from './en/warnings';
 import type { Unit } from './format';
 import { fill, readable } from './template';
 
-export type { Level } from './en/warnings';
+/** How loud a notice looks; the core's word for amber is caution. */
+export type Level = 'note' | 'amber' | 'stop';
+
+const LOUDNESS: Record<WarningLevel, Level> = { note: 'note', caution: 'amber', stop: 'stop' };
 
 function sentence(
   table: Readonly<Record<string, string | undefined>>,
@@ -61,14 +64,15 @@ export function assumptionText(assumption: Assumption, unit: Unit): string {
 }
 
 /** A warning's title, what to do about it, how loud, and the lesson that explains it. */
-export function warningText(warning: Warning, unit: Unit): WarningWords {
+export function warningText(warning: Warning, unit: Unit): WarningWords & { level: Level } {
   const words = (WARNINGS as Record<string, WarningWords | undefined>)[warning.code];
-  if (!words) return { title: readable(warning.code), text: '', level: 'amber' };
+  const level = LOUDNESS[warning.level] ?? 'amber';
+  if (!words) return { title: readable(warning.code), text: '', level };
   const { worn = 0, spindle = 0 } = warning.numbers;
   if (warning.code === 'spindle-over' && worn <= spindle) {
-    return { ...NEAR_SPINDLE, text: fill(NEAR_SPINDLE.text, warning.numbers, unit) };
+    return { ...NEAR_SPINDLE, level, text: fill(NEAR_SPINDLE.text, warning.numbers, unit) };
   }
-  return { ...words, text: fill(words.text, warning.numbers, unit) };
+  return { ...words, level, text: fill(words.text, warning.numbers, unit) };
 }
 
 /** A change that would help: its name and what to ask for. */

@@ -1,6 +1,5 @@
 /** A whole part: every callout read and planned, tools shared, questions gathered. */
 
-import type { WarningCode } from '../plan/codes';
 import { planHole } from '../plan/plan';
 import type { Outcome } from '../outcome';
 import type { HolePlan, HoleRequest } from '../plan/types';
@@ -10,16 +9,6 @@ import { readDrawer } from './drawer';
 import { questionsFor } from './questions';
 import { shareDrills, shareTaps, type DrillWish } from './share';
 import type { Callout, DrawingPlan, HoleVerdict, PlannedHole, Question, Shop } from './types';
-
-/** Warnings that make a hole one for care. */
-const CAUTIONS: readonly WarningCode[] = [
-  'tap-share-high',
-  'tap-will-break',
-  'spindle-over',
-  'drill-at-risk',
-  'below-clearance',
-  'weak-when-stripped',
-];
 
 /** Diameters of thickness that a through hole is given when neither line nor part says. Common practice. */
 const USUAL_THICKNESS = 1.5;
@@ -53,7 +42,7 @@ export function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
   if (!callout.ok || !plan) return 'unread';
   if (!plan.ok) return asked > 0 ? 'impossible' : 'unread';
   if (!plan.value.taps.some((tap) => tap.verdict === 'best')) return 'impossible';
-  const careful = plan.value.warnings.some(({ code }) => CAUTIONS.includes(code));
+  const careful = plan.value.warnings.some(({ level }) => level !== 'note');
   return asked > 0 || careful ? 'caution' : 'ready';
 }
 

@@ -27,6 +27,20 @@ export type HoleKind =
   | { kind: 'through'; thickness: number; clearBelow?: number; chipsMayFall?: boolean }
   | { kind: 'blind'; limit?: { at: 'shoulder' | 'point'; depth: number } };
 
+/** Something that cuts across the hole. `from`: where it begins along the hole, mm from the face. */
+export interface Crossing {
+  kind: 'bore' | 'slot';
+  /** mm */
+  width: number;
+  from?: number;
+  /** Before or after tapping. */
+  cut: 'before' | 'after';
+}
+
+export type LaterProcess = 'harden' | 'plate' | 'anodise' | 'weld';
+
+export type Duty = 'lifting' | 'pressure' | 'structure' | 'vehicle' | 'medical';
+
 export interface HoleRequest {
   /** As typed. */
   thread: string;
@@ -42,7 +56,21 @@ export interface HoleRequest {
   tapWeb?: number;
   /** Length of an external centre on the tap's nose, mm; default none. */
   externalCentre?: number;
+  /** A crossing nobody measured; `crossing` is the fuller answer. */
   interrupted?: boolean;
+  /** Slope of the entry face, degrees from square to the hole, 0–60; `flat`: it is spotfaced first. */
+  entry?: { angle: number; flat?: boolean };
+  crossing?: Crossing;
+  /** mm; every depth of the plan counts from its floor. */
+  counterbore?: { diameter: number; depth: number };
+  /** The hole was cast in. */
+  cored?: boolean;
+  /** What is done to the part after tapping. */
+  later?: LaterProcess[];
+  /** What the thread carries, where a rule or a responsible engineer decides. */
+  duty?: Duty;
+  /** What the tap is made of; default bright HSS. */
+  tool?: { substrate: 'hss' | 'hss-e' | 'pm' | 'carbide'; coated?: boolean };
   /** Growth of each surface by the coating, mm. */
   coating?: { thickness: [min: number, max: number] };
   /** A torque measured on this machine in the same thread and material, N·m. */
@@ -61,7 +89,13 @@ export interface Coded<Code extends string = string> {
 }
 
 export type Reason = Coded<ReasonCode>;
-export type Warning = Coded<WarningCode>;
+/** `note` says how, `caution` asks for care or an answer, `stop` says do not go on like this. */
+export type WarningLevel = 'note' | 'caution' | 'stop';
+
+export interface Warning extends Coded<WarningCode> {
+  level: WarningLevel;
+}
+
 export type Assumption = Coded<AssumptionCode>;
 export type Remedy = Coded<RemedyCode>;
 

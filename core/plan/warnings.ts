@@ -10,6 +10,7 @@ import type { Judged } from './judge';
 import type { StripCheck } from './strength';
 import type { TaperPipe } from './taper';
 import type { Warning } from './types';
+import { warningLevel } from './warning-levels';
 
 /** Share of the breaking torque above which a sharp, and a worn, tap is watched. Common practice. */
 export const SHARE_WATCH = { sharp: WATCH.sharp, worn: WATCH.worn } as const;
@@ -22,13 +23,17 @@ function warn(
   numbers: Record<string, number> = {},
   source: SourceId = 'common-practice',
 ): Warning {
-  return { code, numbers, source };
+  return { code, numbers, source, level: warningLevel(code, numbers) };
+}
+
+function hasBest(taps: Judged[]): boolean {
+  const first = taps[0];
+  return Boolean(first?.fits) && STYLES[first!.style].process !== 'mill';
 }
 
 /** The tap to speak of: the best, or where nothing fits the cut tap that comes first. */
 export function spokenTap(taps: Judged[]): Judged | undefined {
-  const first = taps[0];
-  if (first?.fits && STYLES[first.style].process !== 'mill') return first;
+  if (hasBest(taps)) return taps[0];
   return taps.find((tap) => STYLES[tap.style].process === 'cut');
 }
 
@@ -74,7 +79,11 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
   if (hole.kind === 'blind') {
     const ahead = job.material.speed ? taps.find((each) => each.goes === 'ahead') : undefined;
     const noRoom = ahead?.reasons.find((each) => each.code === 'chips-ahead-no-room');
-    if (noRoom) found.push(warn('chips-ahead-no-room', noRoom.numbers, 'chip-bulking'));
+    if (noRoom) {
+      const said = warn('chips-ahead-no-room', noRoom.numbers, 'chip-bulking');
+      // Once another tap leads, it is good to know and no more.
+      found.push(hasBest(taps) ? { ...said, level: 'note' } : said);
+    }
   } else {
     if (hole.chipsMayFall === false) found.push(warn('chips-must-not-fall'));
     if (tap && hole.thickness < middleThreads(tap.chamfer) * job.pitch) {

@@ -1,123 +1,99 @@
-/** Warnings beside an answer: a title, what to do, how loud. English. */
+/** Warnings beside an answer: a title and what to do. English. How grave each is, the core says. */
 
 import type { WarningCode } from '../../../core/plan/codes';
-
-export type Level = 'note' | 'amber' | 'stop';
 
 export interface WarningWords {
   title: string;
   text: string;
-  level: Level;
   /** Slug of the lesson that explains it. */
   lesson?: string;
 }
 
 export const WARNINGS: Record<WarningCode, WarningWords> = {
   'tap-share-high': {
-    level: 'amber',
     title: 'Hard on the tap',
     text: 'Sharp, it meets {sharp:percent} of the torque that breaks it; worn, {worn:percent}. Use a fresh tap and good oil, count the holes, and change it early.',
   },
   'tap-will-break': {
-    level: 'stop',
     title: 'A worn tap will break',
     text: 'Sharp, it meets {sharp:percent} of the torque that breaks it; worn, {worn:percent}. Read what else could be done before you start.',
   },
   'spindle-over': {
-    level: 'stop',
     title: 'Too much for the spindle',
     text: 'A worn tap needs {worn:torque}[; the spindle gives {spindle:torque}]. Torque is the limit here, not power, and turning slower or faster does not lower it.',
   },
   'chips-ahead-no-room': {
-    level: 'note',
     title: 'No spiral-point tap here',
     text: 'It drives its chips ahead, and packed against the floor they want about {needed:roughly} of free hole below it; this hole leaves {have:length}. Without that room the tap jams and breaks.',
     lesson: 'naming-a-tap',
   },
   'chips-must-not-fall': {
-    level: 'amber',
     title: 'No chips out below',
     text: 'Draw the chips back up or form the thread. Plug or guard the far side all the same, and look before you pass the part on.',
     lesson: 'naming-a-tap',
   },
   'thin-work': {
-    level: 'amber',
     title: 'Thin work',
     text: 'The metal is {thickness:length} thick, {pitches:pitches}. Back it up and clamp it flat so that it cannot lift or spin, and ask whether so few threads are strong enough.',
     lesson: 'chamfer-classes',
   },
   'deep-thread': {
-    level: 'amber',
     title: 'Deep thread',
     text: 'The thread is {diameters:number} diameters deep. Chips travel further and fluid gets in worse, so the speed is lowered. Beyond what the screw needs, depth only adds risk.',
   },
   'work-hardens': {
-    level: 'amber',
     title: 'Work-hardens',
     text: 'Sharp drill, firm feed, no dwell, and never below {slowest:speed}. Rich tapping oil, or emulsion at 10 % and more. A blunt drill leaves a hard wall that the tap then pays for.',
   },
   'springs-back': {
-    level: 'amber',
     title: 'Springs back',
     text: 'The metal closes on the tap after the cut. Drill to the large end of what the class allows, use a sharp tap with high relief, and gauge the thread when it has cooled.',
   },
   dust: {
-    level: 'amber',
     title: 'Dust',
     text: 'This metal leaves dust, not chips. Draw it off or wet it; do not breathe it or blow it about. Keep this tap for this metal.',
   },
   'swarf-fire': {
-    level: 'stop',
     title: 'Swarf can burn',
     text: 'Sharp tools, plenty of fluid, and clear the swarf often. On a fire: a class D extinguisher, never water. Follow the safety data sheet.',
   },
   'left-hand': {
-    level: 'amber',
     title: 'Left-hand thread',
     text: 'Left-hand tap, left-hand gauge, and a left-hand cycle with the spindle the other way round. The words for it differ between controls: see your manual. A right-hand tap run backwards cuts nothing.',
   },
   interrupted: {
-    level: 'amber',
     title: 'Broken into by another hole',
     text: 'The cut stops and starts. Use a tap that keeps several teeth in metal all round, slow down, and clear the burr out of the cross hole.',
   },
   plated: {
-    level: 'amber',
     title: 'Tap large for the coating',
     text: 'The coating closes the pitch diameter by four times its thickness: {pitchMin:limit} to {pitchMax:limit} here. Tap over size by that much or mask the hole, and gauge before and after.',
   },
   'drill-at-risk': {
-    level: 'amber',
     title: 'Drill may cut too large',
     text: 'Drills cut a little over size. This one is likely to leave {likely:limit}[; the class allows up to {max:limit}]. Gauge the first hole with a plain plug, or take the next drill down.',
   },
   'below-clearance': {
-    level: 'stop',
     title: 'Too little room below',
     text: 'The tap must run {needed:length} past the far face to finish the thread[, and there is {have:length}]. Pack the part up or turn to a shorter chamfer.',
   },
   'weak-when-stripped': {
-    level: 'amber',
     title: 'The thread may strip before the screw breaks',
     text: 'For the screw to give way first, ask for {wanted:length} of full thread; this hole has {have:length}, {ratio:number} times the length at which the two are equally strong. It compares the strengths of metals and rates no load: ask the designer.',
   },
   'harden-after': {
-    level: 'stop',
     title: 'Too hard to tap',
     text: 'Tap it before it is hardened and allow for the growth, or mill the thread with a solid-carbide cutter.',
   },
   'taper-pipe': {
-    level: 'stop',
     title: 'Taper pipe thread',
     text: 'It is gauged by how far the gauge goes in, not by two limits. The size of the drill and the depth come from its own standard, and a joint that holds pressure is not for this page to approve.',
   },
   'minor-limit-unknown': {
-    level: 'amber',
     title: 'Largest minor diameter not known',
     text: 'For this profile the upper limit of the minor diameter is not known with confidence. Take it from the drawing or the standard before you choose a drill.',
   },
   'limits-computed': {
-    level: 'note',
     title: 'Limits computed',
     text: 'This size is not in the table of its standard. The limits come from the standard’s formulas: check them before you order a gauge.',
   },
@@ -125,7 +101,6 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
 
 /** Said of `spindle-over` where even a worn tap still stays under what the spindle gives. */
 export const NEAR_SPINDLE: WarningWords = {
-  level: 'amber',
   title: 'Near the spindle’s limit',
   text: 'A worn tap needs {worn:torque} of the {spindle:torque} that the spindle gives. It runs with a fresh tap and good oil; change the tap early, and watch the load.',
 };

@@ -1,9 +1,9 @@
-/** Avisos junto a una respuesta: título y qué hacer. Lo fuerte del aviso y la lección son los del inglés. */
+/** Avisos junto a una respuesta: título y qué hacer. La lección es la del inglés. */
 
 import { WARNINGS as ENGLISH } from '../en/warnings';
 import type * as english from '../en/warnings';
 
-export type { Level, WarningWords } from '../en/warnings';
+export type { WarningWords } from '../en/warnings';
 
 type Code = keyof typeof english.WARNINGS;
 
@@ -100,7 +100,6 @@ export const WARNINGS = Object.fromEntries(
 
 /** Cuando incluso un macho gastado queda por debajo de lo que da el husillo. */
 export const NEAR_SPINDLE: typeof english.NEAR_SPINDLE = {
-  level: 'amber',
   title: 'Cerca del límite del husillo',
   text: 'Un macho gastado pide {worn:torque} de los {spindle:torque} que da el husillo. Va con un macho nuevo y buen aceite; cambie el macho pronto y vigile la carga.',
 };

@@ -41,8 +41,10 @@ describe('a worn tap against the spindle: nine tenths of it', () => {
         code: 'spindle-over',
         numbers: { sharp: 10, worn: 18.01, spindle: 20 },
         source: 'tap-chip-model',
+        level: 'caution',
       },
     ]);
+    expect(spindleWarnings(10, 20.01, 20)[0]!.level).toBe('stop');
   });
 });
 
