@@ -1,10 +1,12 @@
 /** Which of the usual cautions belong beside this hole. */
 
+import { findMaterial } from '../../core/material/table';
 import type { HoleRequest } from '../../core/plan/types';
 import type { CautionId } from '../words';
 
 export function cautionsFor(request: HoleRequest): CautionId[] {
   const byHand = request.spindle?.drive === 'hand';
+  const material = findMaterial(request.material);
   return [
     ...(byHand
       ? (['hand-tapping', 'sharp-tools'] as const)
@@ -13,5 +15,7 @@ export function cautionsFor(request: HoleRequest): CautionId[] {
     'chips-by-hand',
     ...(request.hole.kind === 'blind' ? (['compressed-air'] as const) : []),
     'fluid',
+    ...(material?.dust ? (['dust'] as const) : []),
+    ...(material?.swarfFire ? (['swarf-fire'] as const) : []),
   ];
 }

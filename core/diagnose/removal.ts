@@ -81,9 +81,11 @@ export const SCRAP_BELOW = 2;
 /** Parent metals that stand a hot alum bath while the tap goes. Common practice. */
 const STANDS_ALUM: readonly MaterialId[] = [
   'al-wrought',
+  'al-high-strength',
   'al-cast',
   'al-cast-high-si',
   'brass-free',
+  'bronze',
   'copper',
 ];
 

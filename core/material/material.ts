@@ -3,6 +3,7 @@
 import type { SourceId } from '../sources';
 
 export const MATERIAL_IDS = [
+  'steel-free',
   'steel-low',
   'steel-medium',
   'steel-alloy',
@@ -10,16 +11,23 @@ export const MATERIAL_IDS = [
   'steel-40hrc',
   'steel-hard',
   'stainless-ferritic',
+  'stainless-free',
   'stainless-austenitic',
   'stainless-duplex',
+  'stainless-ph',
   'iron-grey',
   'iron-ductile',
   'al-wrought',
+  'al-high-strength',
   'al-cast',
   'al-cast-high-si',
+  'magnesium',
+  'zinc',
   'brass-free',
+  'bronze',
   'copper',
   'plastic',
+  'plastic-filled',
   'titanium',
   'nickel',
 ] as const;
@@ -50,6 +58,8 @@ export interface Material {
   springsBack: boolean;
   dust: boolean;
   swarfFire: boolean;
+  /** Its fines make hydrogen of water, and a fire of theirs takes its oxygen from water: no water-mixed fluid. */
+  waterFire: boolean;
   abrasive: boolean;
   source: SourceId;
   /** Set where a shop entered the material itself: its name, and hardness in HB. `id` is then the one that lends the rest. */

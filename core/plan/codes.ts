@@ -77,6 +77,7 @@ export const WARNING_CODES = [
   'springs-back',
   'dust',
   'swarf-fire',
+  'water-fire',
   'left-hand',
   'interrupted',
   'plated',

@@ -7,6 +7,7 @@ import { middleThreads } from '../chamfer/classes';
 import { lengthForChips } from '../chips/room';
 import { formPercent } from '../drill/percent';
 import { grooveGeometry, THINNEST_CHIP, toothGeometry } from '../load/torque';
+import type { MaterialId } from '../material/material';
 import { STYLES } from '../tap/styles';
 import type { SourceId } from '../sources';
 import type { Candidate } from './candidates';
@@ -163,13 +164,15 @@ function chamferMerits(job: Job, candidate: Candidate): Reason[] {
   return [reason(longer ? 'chamfer-longer-than-wanted' : 'chamfer-shorter-than-wanted', threads)];
 }
 
+/** Metals so strong that a high helix leaves the cutting edge too thin. Common practice. */
+const LOW_HELIX: readonly MaterialId[] = ['steel-alloy-30hrc', 'steel-40hrc', 'stainless-ph'];
+
 function styleMerits(job: Job, candidate: Candidate): Reason[] {
   const found: Reason[] = [];
   const { style, chamfer } = candidate;
   const { material } = job;
   if (style === 'spiral-flute') {
-    if (material.id === 'steel-alloy-30hrc' || material.id === 'steel-40hrc')
-      found.push(reason('low-helix'));
+    if (LOW_HELIX.includes(material.id)) found.push(reason('low-helix'));
     else if (job.request.hole.kind === 'through') found.push(reason('weaker-core'));
   }
   if (style === 'spiral-point' && chamfer.class !== 'plug')

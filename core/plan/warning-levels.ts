@@ -24,6 +24,7 @@ const LEVELS: Record<WarningCode, WarningLevel> = {
   'springs-back': 'caution',
   dust: 'note',
   'swarf-fire': 'caution',
+  'water-fire': 'caution',
   'left-hand': 'note',
   interrupted: 'caution',
   plated: 'caution',

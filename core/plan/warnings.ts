@@ -111,6 +111,7 @@ function materialWarnings(job: Job): Warning[] {
   if (material.springsBack) found.push(warn('springs-back'));
   if (material.dust) found.push(warn('dust'));
   if (material.swarfFire) found.push(warn('swarf-fire'));
+  if (material.waterFire) found.push(warn('water-fire'));
   return found;
 }
 

@@ -63,13 +63,13 @@ export const CAUTIONS = {
     sources: ['osha-1910-1200'],
   },
   dust: {
-    title: 'Dust from iron, brass and beryllium copper',
-    text: 'Draw it off at the hole; do not blow it about or take it home on your clothes. Leaded brass and beryllium copper have rules of their own: find out what the bar is before you cut it dry.',
+    title: 'Dust from iron, brass, beryllium copper and filled plastics',
+    text: 'Draw it off at the hole; do not blow it about or take it home on your clothes. Leaded brass and beryllium copper have rules of their own: find out what the bar is before you cut it dry. Glass and carbon fibre itch, harm the lungs, and carbon dust shorts electrics.',
     sources: ['osha-1910-1200', 'hsg129'],
   },
   'swarf-fire': {
     title: 'Titanium and magnesium burn',
-    text: 'Sharp tools, no rubbing, plenty of the right fluid, and swarf cleared often. On a fire use a class D extinguisher, or what the safety data sheet names. Water makes it far worse. Know where the extinguisher is before the first hole.',
+    text: 'Sharp tools, no rubbing, plenty of the right fluid, and swarf cleared often. On a fire use a class D extinguisher, or what the safety data sheet names. Water makes it far worse. Magnesium takes no water-mixed fluid at all: its fines make hydrogen of it. Know where the extinguisher is before the first hole.',
     sources: ['nfpa-484', 'osha-1910-1200'],
   },
 

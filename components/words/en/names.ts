@@ -6,6 +6,7 @@ import type { SpindleDrive } from '../../../core/plan/types';
 import type { TapStyle } from '../../../core/tap/tap';
 
 export const MATERIALS: Record<MaterialId, string> = {
+  'steel-free': 'Free-cutting steel (12L14, 11SMn30)',
   'steel-low': 'Low-carbon steel (1018, S235)',
   'steel-medium': 'Medium-carbon steel (1045, C45)',
   'steel-alloy': 'Alloy steel, annealed (4140, 42CrMo4)',
@@ -13,22 +14,30 @@ export const MATERIALS: Record<MaterialId, string> = {
   'steel-40hrc': 'Steel, about 40 HRC',
   'steel-hard': 'Hardened steel, 45 HRC and over',
   'stainless-ferritic': 'Ferritic or martensitic stainless (430, 420)',
+  'stainless-free': 'Free-cutting stainless (303)',
   'stainless-austenitic': 'Austenitic stainless (304, 316)',
   'stainless-duplex': 'Duplex stainless (2205)',
+  'stainless-ph': 'Precipitation-hardening stainless (17-4)',
   'iron-grey': 'Grey cast iron',
   'iron-ductile': 'Ductile cast iron',
-  'al-wrought': 'Wrought aluminium (6061, 7075)',
+  'al-wrought': 'Wrought aluminium (6061, 6082)',
+  'al-high-strength': 'High-strength aluminium (7075, 2024)',
   'al-cast': 'Cast aluminium, up to 10 % silicon',
   'al-cast-high-si': 'Cast aluminium, over 10 % silicon',
   'brass-free': 'Free-cutting brass',
+  magnesium: 'Magnesium (AZ91, AZ31)',
+  zinc: 'Zinc die casting',
+  bronze: 'Bronze',
   copper: 'Copper and soft brass',
   plastic: 'Plastic (acetal, nylon)',
+  'plastic-filled': 'Plastic with glass or carbon fibre',
   titanium: 'Titanium (Ti-6Al-4V)',
   nickel: 'Nickel alloys (718, 625)',
 };
 
 /** Short form for the middle of a sentence. */
 export const MATERIALS_SHORT: Record<MaterialId, string> = {
+  'steel-free': 'free-cutting steel',
   'steel-low': 'low-carbon steel',
   'steel-medium': 'medium-carbon steel',
   'steel-alloy': 'annealed alloy steel',
@@ -36,16 +45,23 @@ export const MATERIALS_SHORT: Record<MaterialId, string> = {
   'steel-40hrc': 'steel of about 40 HRC',
   'steel-hard': 'hardened steel',
   'stainless-ferritic': 'ferritic or martensitic stainless',
+  'stainless-free': 'free-cutting stainless',
   'stainless-austenitic': 'austenitic stainless',
   'stainless-duplex': 'duplex stainless',
+  'stainless-ph': 'precipitation-hardening stainless',
   'iron-grey': 'grey iron',
   'iron-ductile': 'ductile iron',
   'al-wrought': 'wrought aluminium',
+  'al-high-strength': 'high-strength aluminium',
   'al-cast': 'cast aluminium',
   'al-cast-high-si': 'high-silicon cast aluminium',
   'brass-free': 'free-cutting brass',
+  magnesium: 'magnesium',
+  zinc: 'zinc die casting',
+  bronze: 'bronze',
   copper: 'copper',
   plastic: 'plastic',
+  'plastic-filled': 'fibre-filled plastic',
   titanium: 'titanium',
   nickel: 'nickel alloy',
 };
@@ -54,6 +70,7 @@ export const MATERIAL_GROUPS: readonly { label: string; ids: readonly MaterialId
   {
     label: 'Steel',
     ids: [
+      'steel-free',
       'steel-low',
       'steel-medium',
       'steel-alloy',
@@ -64,13 +81,20 @@ export const MATERIAL_GROUPS: readonly { label: string; ids: readonly MaterialId
   },
   {
     label: 'Stainless steel',
-    ids: ['stainless-ferritic', 'stainless-austenitic', 'stainless-duplex'],
+    ids: [
+      'stainless-ferritic',
+      'stainless-free',
+      'stainless-austenitic',
+      'stainless-duplex',
+      'stainless-ph',
+    ],
   },
   { label: 'Cast iron', ids: ['iron-grey', 'iron-ductile'] },
-  { label: 'Aluminium', ids: ['al-wrought', 'al-cast', 'al-cast-high-si'] },
-  { label: 'Brass and copper', ids: ['brass-free', 'copper'] },
+  { label: 'Aluminium', ids: ['al-wrought', 'al-high-strength', 'al-cast', 'al-cast-high-si'] },
+  { label: 'Magnesium and zinc', ids: ['magnesium', 'zinc'] },
+  { label: 'Brass, bronze and copper', ids: ['brass-free', 'bronze', 'copper'] },
   { label: 'Titanium and nickel', ids: ['titanium', 'nickel'] },
-  { label: 'Plastic', ids: ['plastic'] },
+  { label: 'Plastic', ids: ['plastic', 'plastic-filled'] },
 ];
 
 /** The whole name, and the form that stands before “tap” in a sentence. */

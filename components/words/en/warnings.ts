@@ -51,11 +51,15 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   },
   dust: {
     title: 'Dust',
-    text: 'This metal leaves dust, not chips. Draw it off or wet it; do not breathe it or blow it about. Keep this tap for this metal.',
+    text: 'This material leaves dust, not chips. Draw it off or wet it; do not breathe it or blow it about. Keep this tap for this material.',
   },
   'swarf-fire': {
     title: 'Swarf can burn',
-    text: 'Sharp tools, plenty of fluid, and clear the swarf often. On a fire: a class D extinguisher, never water. Follow the safety data sheet.',
+    text: 'Sharp tools, plenty of the right fluid, and clear the swarf often. On a fire: a class D extinguisher, never water. Follow the safety data sheet.',
+  },
+  'water-fire': {
+    title: 'No water near the fines',
+    text: 'Magnesium fines make hydrogen of water and burn on in it. No water-mixed fluid, no emulsion left in the sump or the hose: thin mineral oil, or dry. Draw nothing through a vacuum that is not made for it, keep swarf dry in a closed steel bin, and have class D powder or dry sand within reach. Follow the safety data sheet and the fire rules of your shop.',
   },
   'left-hand': {
     title: 'Left-hand thread',

@@ -44,12 +44,12 @@ const WORDS: Record<english.CautionId, Words> = {
     text: 'Tenga la ficha de datos de seguridad donde se usa el producto, y la etiqueta en el recipiente al que lo pase. Algunos trabajos prohíben azufre o cloro en el fluido: pregunte antes de coger el bote.',
   },
   dust: {
-    title: 'Polvo de fundición, latón y cobre al berilio',
-    text: 'Aspírelo en el agujero; no lo disperse soplando ni lo lleve a casa en la ropa. El latón con plomo y el cobre al berilio tienen reglas propias: averigüe qué barra es antes de cortarla en seco.',
+    title: 'Polvo de fundición, latón, cobre al berilio y plásticos con fibra',
+    text: 'Aspírelo en el agujero; no lo disperse soplando ni lo lleve a casa en la ropa. El latón con plomo y el cobre al berilio tienen reglas propias: averigüe qué barra es antes de cortarla en seco. La fibra de vidrio o carbono irrita y daña los pulmones, y el polvo de carbono provoca cortocircuitos.',
   },
   'swarf-fire': {
     title: 'El titanio y el magnesio arden',
-    text: 'Herramienta afilada, sin rozar, mucho fluido adecuado y viruta retirada a menudo. Sobre un fuego, extintor de clase D o lo que diga la ficha de datos de seguridad. El agua lo empeora mucho. Sepa dónde está el extintor antes del primer agujero.',
+    text: 'Herramienta afilada, sin rozar, mucho fluido adecuado y viruta retirada a menudo. Sobre un fuego, extintor de clase D o lo que diga la ficha de datos de seguridad. El agua lo empeora mucho. El magnesio no admite ningún fluido mezclado con agua: su polvo saca hidrógeno de ella. Sepa dónde está el extintor antes del primer agujero.',
   },
   'hand-tapping': {
     title: 'Roscar a mano',

@@ -46,11 +46,15 @@ const WORDS: Record<Code, { title: string; text: string }> = {
   },
   dust: {
     title: 'Polvo',
-    text: 'Este metal deja polvo, no viruta. Aspírelo o mójelo; no lo respire ni lo sople. Guarde este macho para este metal.',
+    text: 'Este material deja polvo, no viruta. Aspírelo o mójelo; no lo respire ni lo sople. Guarde este macho para este material.',
   },
   'swarf-fire': {
     title: 'La viruta puede arder',
-    text: 'Herramienta afilada, mucho fluido y viruta retirada a menudo. Sobre un fuego: extintor de clase D, nunca agua. Siga la ficha de datos de seguridad.',
+    text: 'Herramienta afilada, mucho fluido adecuado y viruta retirada a menudo. Sobre un fuego: extintor de clase D, nunca agua. Siga la ficha de datos de seguridad.',
+  },
+  'water-fire': {
+    title: 'Nada de agua cerca del polvo',
+    text: 'El polvo de magnesio saca hidrógeno del agua y sigue ardiendo en ella. Ningún fluido mezclado con agua, ni restos de emulsión en el depósito o la manguera: aceite mineral fluido, o en seco. No lo aspire con un aparato que no esté hecho para ello, guarde la viruta seca en un cubo de acero cerrado y tenga a mano polvo de clase D o arena seca. Siga la ficha de datos de seguridad y las normas de incendio de su taller.',
   },
   'left-hand': {
     title: 'Rosca a izquierdas',
