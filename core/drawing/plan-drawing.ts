@@ -7,6 +7,7 @@ import { readThread } from '../thread/read';
 import { readCallout } from './callout';
 import { readDrawer } from './drawer';
 import { questionsFor } from './questions';
+import { tableOf } from './table';
 import { shareDrills, shareTaps, type DrillWish } from './share';
 import type { Callout, DrawingPlan, HoleVerdict, PlannedHole, Question, Shop } from './types';
 
@@ -46,6 +47,13 @@ export function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
   return asked > 0 || careful ? 'caution' : 'ready';
 }
 
+/** The lines that hold anything, each with the callout it is read as: a table's rows are put in plain order. */
+function entriesOf(lines: string[], { columns }: Shop): { line: string; text: string }[] {
+  const table = tableOf(lines, columns);
+  if (table) return table.entries;
+  return lines.filter((line) => line.trim() !== '').map((line) => ({ line, text: line }));
+}
+
 function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
   return taps.some(({ choice, holes }) => choice.process === 'form' && holes.includes(index));
 }
@@ -73,7 +81,8 @@ export function sharePart(
 }
 
 /**
- * Plans every threaded hole of a part, one callout a line; blank lines are passed over. mm, N·m;
+ * Plans every threaded hole of a part, one callout a line or one row of a pasted table (see `tableOf`); blank
+ * lines and headings are passed over. mm, N·m;
  * any text may stand on a line, and `shop` has the ranges of `HoleRequest`.
  *
  * A hole is *impossible* when no tap makes it as drawn, *caution* when a question to the designer or a
@@ -95,17 +104,15 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
     planned.set(key, known);
     return known;
   };
-  const holes = lines
-    .filter((line) => line.trim() !== '')
-    .map((line, index): PlannedHole => {
-      const callout = readCallout(line);
-      if (!callout.ok) return { line, callout, verdict: 'unread' };
-      const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
-      const plan = planOnce(request);
-      const asked = questionsFor(callout.value, plan, callout.notes);
-      questions.push(...asked.map((each) => ({ hole: index, ...each })));
-      const hole: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
-      return { ...hole, verdict: verdictOf(hole, asked.length) };
-    });
+  const holes = entriesOf(lines, shop).map(({ line, text }, index): PlannedHole => {
+    const callout = readCallout(text);
+    if (!callout.ok) return { line, callout, verdict: 'unread' };
+    const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
+    const plan = planOnce(request);
+    const asked = questionsFor(callout.value, plan, callout.notes);
+    questions.push(...asked.map((each) => ({ hole: index, ...each })));
+    const hole: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
+    return { ...hole, verdict: verdictOf(hole, asked.length) };
+  });
   return sharePart(holes, questions, shop.drawer);
 }

@@ -4,6 +4,7 @@ import type { DrillChoice } from '../drill/drill';
 import type { MaterialId } from '../material/material';
 import type { Outcome } from '../outcome';
 import type { HolePlan, HoleRequest, TapChoice } from '../plan/types';
+import type { ColumnKind } from './columns';
 
 export interface Callout {
   /** Holes of this kind; 1 when the line does not say. */
@@ -26,6 +27,8 @@ export interface Shop {
   thickness?: number;
   /** Taps and drills the shop has, `{ taps: [{ thread, style, chamfer }], drills: [{ name }] }`: preferred among equals. */
   drawer?: unknown;
+  /** What the columns of a pasted table are, where a person says so: see `tableOf`. */
+  columns?: readonly (ColumnKind | undefined)[];
   /** What differs for single holes, by line number counted from 0 among the lines that hold anything. */
   holes?: Readonly<Record<number, Partial<Omit<Shop, 'holes'>>>>;
 }
