@@ -78,6 +78,10 @@ export type { Relative, Relatives } from './plan/reference-relatives';
 export type { HoleWindowFacts } from './plan/reference-window';
 
 export { planHole } from './plan/plan';
+export { planThreadMill } from './plan/thread-mill';
+export { MILL_PROBLEM_CODES } from './plan/thread-mill-request';
+export type { MillProblemCode } from './plan/thread-mill-request';
+export type { ThreadMillPlan, ThreadMillRequest } from './plan/thread-mill-types';
 export {
   ASSUMPTION_CODES,
   REASON_CODES,

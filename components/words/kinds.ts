@@ -23,6 +23,7 @@ const KINDS = {
   percent: (value: number) => format.percent(value),
   threadPercent: (value: number) => format.threadPercent(value),
   rpm: (value: number) => format.rpm(value),
+  feed: format.feed,
   threads: count(COUNTED.threads),
   pitches: count(COUNTED.pitches),
   diameters: (value: number) => say(MEASURED.diameters, { count: format.decimals(value, 2) }),

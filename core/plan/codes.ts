@@ -55,6 +55,18 @@ export const REASON_CODES = [
   'not-stocked-usually',
   'mill-limits',
   'mill-needs-cnc',
+  'mill-growth-inside',
+  'mill-growth-half',
+  'mill-growth-over',
+  'mill-reach-short',
+  'mill-slender',
+  'mill-too-slender',
+  'mill-near-floor',
+  'mill-no-room',
+  'mill-hole-outside',
+  'mill-feed-at-centre',
+  'mill-passes',
+  'mill-speed-limited',
   'thin-work-never-fully-engaged',
   'rubs',
   'no-drill-inside',
@@ -88,6 +100,7 @@ export const WARNING_CODES = [
   'taper-pipe',
   'limits-computed',
   'minor-limit-unknown',
+  'mill-feed-setting',
 ] as const;
 
 export const REMEDY_CODES = [

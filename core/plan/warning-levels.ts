@@ -35,6 +35,7 @@ const LEVELS: Record<WarningCode, WarningLevel> = {
   'taper-pipe': 'caution',
   'limits-computed': 'note',
   'minor-limit-unknown': 'caution',
+  'mill-feed-setting': 'caution',
 };
 
 /**

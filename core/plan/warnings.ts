@@ -103,7 +103,8 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
   return found;
 }
 
-function materialWarnings(job: Job): Warning[] {
+/** What the metal itself asks for, whatever cuts the thread. Sources: on each. */
+export function materialWarnings(job: Job): Warning[] {
   const { material } = job;
   const found: Warning[] = [];
   if (!material.speed) found.push(warn('harden-after'));

@@ -20,7 +20,7 @@ export const LAYERS: readonly (readonly string[])[] = [
   ['thread', 'material', 'chamfer', 'spread'],
   ['limits', 'drill', 'cycle'],
   ['hole', 'load', 'gauge', 'engagement'],
-  ['chips', 'tap'],
+  ['chips', 'tap', 'mill'],
   ['plan'],
   ['drawing'],
   ['review', 'job', 'diagnose'],

@@ -2,6 +2,7 @@
 
 export const MODULES: Record<string, string> = {
   chamfer: 'Chamfer classes',
+  mill: 'Thread milling',
   chips: 'Where chips go and whether they fit',
   cycle: 'Speed, feed and time',
   data: 'Tables',

@@ -53,6 +53,28 @@ export const REASONS: Record<ReasonCode, string> = {
   'mill-limits':
     'A thread mill reaches nearly to the floor[: {fullThread:length} of full thread]. It needs little torque, takes longer, and is planned by its maker’s table.',
   'mill-needs-cnc': 'It needs a machine that moves in a helix under control.',
+  'mill-growth-inside':
+    'Its teeth have no lead, so they widen the pitch diameter by up to {growth:limit}; the class allows {tolerance:limit} in all.',
+  'mill-growth-half':
+    'Its teeth have no lead, so they widen the pitch diameter by up to {growth:limit}, {share:percent} of the {tolerance:limit} that the class allows. Choose a smaller cutter, or gauge the first thread with care.',
+  'mill-growth-over':
+    'It is too large for this thread: its teeth widen the pitch diameter by up to {growth:limit}, and the class allows {tolerance:limit} in all. Choose a smaller cutter, or one whose maker has corrected the profile for this thread.',
+  'mill-reach-short': 'Its neck lets it in {have:length}, and this thread needs {needed:length}.',
+  'mill-slender':
+    'It reaches {reach:length}, {diameters:times} its own diameter, and bends. Take a lighter first pass and add a spring pass.',
+  'mill-too-slender':
+    'It reaches {reach:length}, {diameters:times} its own diameter: too slender for this metal. Choose a larger cutter or a shorter thread.',
+  'mill-near-floor':
+    'Only {pitches:pitches} are left below the full thread. Check how far the cutter’s nose stands below its lowest tooth.',
+  'mill-no-room':
+    'Only {room:length} are left below the full thread. The lowest tooth needs more to get in[; {obtainable:length} of full thread can be had].',
+  'mill-hole-outside':
+    'A hole of {hole:limit} is outside the class, which allows {min:limit} to {max:limit}.',
+  'mill-feed-at-centre':
+    'The edge moves at {teeth:feed} and the cutter’s centre at {centre:feed}. Give the control the one it counts: the wrong one is out by a factor of {factor:number}.',
+  'mill-passes': 'Passes in depth: {passes:whole}, each taking about the same area of the groove.',
+  'mill-speed-limited':
+    'The spindle turns at {rpm:rpm} at most; the cutter would take {wanted:rpm}.',
   rubs: 'Each tooth takes only {chip:limit}: so thin that it rubs and hardens the wall instead of cutting.',
 
   // What would make it work.

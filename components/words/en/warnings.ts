@@ -101,6 +101,10 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
     title: 'Limits computed',
     text: 'This size is not in the table of its standard. The limits come from the standard’s formulas: check them before you order a gauge.',
   },
+  'mill-feed-setting': {
+    title: 'Which feed does the control count?',
+    text: 'Some controls take F for the cutter’s centre, some for its edge. Given the wrong one, this cutter runs {factor:number} times too fast or too slow: look it up, and run it above the part first.',
+  },
 };
 
 /** Said of `spindle-over` where even a worn tap still stays under what the spindle gives. */

@@ -51,6 +51,29 @@ export const REASONS: Same<typeof english.REASONS> = {
   'mill-limits':
     'Una fresa de roscar llega casi al fondo[: {fullThread:length} de rosca completa]. Pide poco par, tarda más, y se planea con la tabla de su fabricante.',
   'mill-needs-cnc': 'Necesita una máquina que se mueva en hélice bajo control.',
+  'mill-growth-inside':
+    'Sus dientes no tienen paso, así que ensanchan el diámetro medio hasta {growth:limit}; la clase admite {tolerance:limit} en total.',
+  'mill-growth-half':
+    'Sus dientes no tienen paso, así que ensanchan el diámetro medio hasta {growth:limit}, el {share:percent} de los {tolerance:limit} que admite la clase. Elija una fresa más pequeña o calibre con cuidado la primera rosca.',
+  'mill-growth-over':
+    'Es demasiado grande para esta rosca: sus dientes ensanchan el diámetro medio hasta {growth:limit}, y la clase admite {tolerance:limit} en total. Elija una fresa más pequeña, o una con el perfil corregido por su fabricante para esta rosca.',
+  'mill-reach-short':
+    'Su cuello la deja entrar {have:length}, y esta rosca necesita {needed:length}.',
+  'mill-slender':
+    'Alcanza {reach:length}, {diameters:times} su propio diámetro, y flexa. Dé una primera pasada más ligera y añada una pasada de repaso.',
+  'mill-too-slender':
+    'Alcanza {reach:length}, {diameters:times} su propio diámetro: demasiado esbelta para este metal. Elija una fresa más grande o una rosca más corta.',
+  'mill-near-floor':
+    'Solo quedan {pitches:pitches} bajo la rosca completa. Compruebe cuánto sobresale la punta de la fresa por debajo de su diente más bajo.',
+  'mill-no-room':
+    'Solo quedan {room:length} bajo la rosca completa. El diente más bajo necesita más para entrar[; se pueden obtener {obtainable:length} de rosca completa].',
+  'mill-hole-outside':
+    'Un agujero de {hole:limit} queda fuera de la clase, que admite de {min:limit} a {max:limit}.',
+  'mill-feed-at-centre':
+    'El filo avanza a {teeth:feed} y el centro de la fresa a {centre:feed}. Dé al control el que él cuenta: el otro se equivoca en un factor de {factor:number}.',
+  'mill-passes':
+    'Pasadas en profundidad: {passes:whole}, cada una con más o menos la misma área de la ranura.',
+  'mill-speed-limited': 'El husillo gira como mucho a {rpm:rpm}; la fresa admitiría {wanted:rpm}.',
   rubs: 'Cada diente toma solo {chip:limit}: tan poco que roza y endurece la pared en vez de cortar.',
 
   'no-drill-inside': 'Ninguna broca en existencia deja el agujero que quiere.',

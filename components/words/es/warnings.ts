@@ -96,6 +96,10 @@ const WORDS: Record<Code, { title: string; text: string }> = {
     title: 'Límites calculados',
     text: 'Este tamaño no está en la tabla de su norma. Los límites salen de las fórmulas de la norma: compruébelos antes de pedir un calibre.',
   },
+  'mill-feed-setting': {
+    title: '¿Qué avance cuenta el control?',
+    text: 'Unos controles toman F en el centro de la fresa, otros en el filo. Con el equivocado, esta fresa va {factor:number} veces demasiado rápida o lenta: búsquelo en el manual y pruebe antes por encima de la pieza.',
+  },
 };
 
 export const WARNINGS = Object.fromEntries(
