@@ -98,6 +98,10 @@ export type {
 } from './plan/codes';
 export { MATERIALS, findMaterial } from './material/table';
 export { MATERIAL_IDS } from './material/material';
+export { readMaterial } from './material/read-material';
+export type { MaterialReading } from './material/read-material';
+export { MATERIAL_NOTE_CODES, MATERIAL_PROBLEM_CODES } from './material/read-material-codes';
+export type { MaterialNoteCode, MaterialProblemCode } from './material/read-material-codes';
 export { CHAMFER_CLASSES } from './chamfer/chamfer';
 export { DRILL_SERIES } from './drill/drill';
 

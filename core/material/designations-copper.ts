@@ -1,0 +1,109 @@
+/**
+ * Copper and its alloys. Equivalents after EN 12163 to EN 12168 and EN 1982, the UNS C numbers, BS 2870 to 2874,
+ * JIS H3250 and DIN 17660 to 17672: recalled, not re-read.
+ */
+
+import type { GradeGroup } from './grade-group';
+
+export const COPPER_ALLOYS: readonly GradeGroup[] = [
+  {
+    // Lead, or silicon in the newer bars, breaks the chip.
+    row: 'brass-free',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      CuZn39Pb3 CW614N Ms58 CuZn39Pb3F44 2.0401 CZ121 C38500 C385 CuZn40Pb3
+      CuZn36Pb3 CW603N 2.0375 CZ124 C36000 C360 C3602 C3601
+      CuZn40Pb2 CW617N 2.0402 CZ122 C37700 C377 C3771 C3604
+      CuZn39Pb2 CW612N 2.0380 CZ128 CZ120
+      CuZn38Pb2 CW608N
+      CuZn37Pb2 CW606N C35300 C353 CZ119
+      CuZn36Pb2As CW602N CZ132 C35330
+      CuZn39Pb1 CW611N C34000
+      CuZn40Pb1Al CW616N
+      CuZn43Pb2Al CW624N
+      CuZn39Pb1Al-C CB754S CC754S
+      CuZn21Si3P CW724R C69300
+      C37000 C35600
+      C48500 C485
+      C85400 C85700
+    `,
+  },
+  {
+    // Copper itself, and brass without lead: long chips that drag.
+    row: 'copper',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      Cu-ETP CW004A E-Cu58 E-Cu57 ECu 2.0065 2.0060 C11000 C1100 CuETP
+      Cu-OF CW008A OF-Cu 2.0040 C10200 C1020
+      Cu-OFE CW009A C10100
+      Cu-DHP CW024A SF-Cu 2.0090 C12200 C1220
+      Cu-DLP CW023A C12000
+      CuSP CW114C 2.1498 C14700
+      CuTeP CW118C 2.1546 C14500
+      CuPb1P CW113C C18700
+      CuCr1Zr CW106C CuCrZr 2.1293 C18150
+      CuZr CW120C C15000
+      CuZn5 CW500L C21000
+      CuZn10 CW501L 2.0230 C22000 CZ101 C220
+      CuZn15 CW502L 2.0240 C23000 CZ102 C230
+      CuZn20 CW503L 2.0250 C24000 CZ103
+      CuZn30 CW505L 2.0265 C26000 CZ106 C260 Ms70 C2600
+      CuZn33 CW506L 2.0280 C26800 CZ107 Ms67
+      CuZn36 CW507L 2.0335 C27000 CZ108 C270
+      CuZn37 CW508L 2.0321 C27200 C27400 Ms63 C2720
+      CuZn40 CW509L 2.0360 C28000 CZ109 Ms60 C2801 C280
+      CuZn38Sn1 CW717R C46400 C464 CZ112
+      CuNi18Zn20 CW409J 2.0740 C75200 NS106
+      CuNi12Zn24 CW403J 2.0730 C75700 NS104
+      CuNi10Fe1Mn CW352H 2.0872 C70600 CN102
+      CuNi30Mn1Fe CW354H 2.0882 C71500 CN107
+    `,
+  },
+  {
+    row: 'bronze',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      CuSn4 CW450K C51100 PB101
+      CuSn5 CW451K C51000 C510 PB102
+      CuSn6 CW452K 2.1020 C51900 C5191 PB103 SnBz6
+      CuSn8 CW453K 2.1030 C52100 C521 C5210 PB104 SnBz8 CuSn8P CW459K
+      CuSn4Pb4Zn4 CW456K C54400 C544
+      CuSn10-C CC480K CuSn10 G-CuSn10 2.1050 C90700
+      CuSn12-C CC483K CuSn12 G-CuSn12 2.1052 C90800 PB2 GBz12
+      CuSn11P-C CC481K PB1
+      CuSn12Ni2-C CC484K C91700 G-CuSn12Ni
+      CuSn7Zn4Pb7-C CC493K CuSn7ZnPb Rg7 2.1090 C93200 SAE660 C932
+      CuSn5Zn5Pb5-C CC491K CuSn5ZnPb Rg5 2.1096 C83600 LG2 C836
+      CuSn7Zn2Pb3-C CC492K LG4
+      CuSn10Zn2 C90500 C905
+      CuSn10Pb10-C CC495K C93700 LB2 SAE64
+      C95400 C954 CuAl10Fe3-C
+      CuAl10Fe5Ni5-C CC333G G-CuAl10Ni AB2 C95500 C955 C95800
+      CuAl10Fe2-C CC331G AB1 C95200
+      CuAl10Ni5Fe4 CW307G 2.0966 C63000 CA104 C630 C63200
+      CuAl10Fe3Mn2 CW306G 2.0936
+      CuAl8Fe3 CW303G 2.0932 C61400 CA106
+      CuAl7Si2 CW302G C64200 C642 CA107
+      CuSi3Mn CW116C C65500 C655 CS101
+      C86300 C863 CuZn25Al5Mn4Fe3-C CC762S
+      CuZn35Mn2AlFe1-C CC765S C86500 HTB1
+      CuZn40Mn1Pb CW720R C67500
+      CuNi2Si CW111C C64700
+    `,
+  },
+  {
+    // Age-hardened to 40 HRC; its dust is poison.
+    row: 'bronze',
+    rule: 'aged-copper',
+    source: 'from-memory',
+    grades: `
+      CuBe2 CW101C 2.1247 C17200 C172 CB101
+      CuBe2Pb CW102C C17300 C173
+      CuCo2Be CW104C 2.1285 C17500
+      CuNi2Be CW110C C17510
+    `,
+  },
+];

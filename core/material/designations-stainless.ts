@@ -1,0 +1,131 @@
+/**
+ * Stainless steels. Equivalents after EN 10088-1, ASTM A959, BS 970 and JIS G4303: recalled, not re-read.
+ * Stainless fasteners' grades (A1 to A5, C1, C4) after ISO 3506.
+ */
+
+import type { GradeGroup } from './grade-group';
+
+export const STAINLESS: readonly GradeGroup[] = [
+  {
+    row: 'stainless-free',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      1.4305 X8CrNiS18-9 X10CrNiS18-9 X12CrNiS18-8 303 S30300 SUS303 303S21 303S22 303S31 EN58M
+      303Se S30323 303S41
+      1.4570 X6CrNiCuS18-9-2 X6CrNiCuS18-9
+      303Cu
+      A1-50 A1-70 A1-80
+    `,
+  },
+  {
+    row: 'stainless-austenitic',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      18-8 18/8 18-10 18/10
+      1.4301 X5CrNi18-10 X5CrNi18-9 304 S30400 SUS304 304S15 304S16 304S31 EN58E
+      1.4307 X2CrNi18-9 304L S30403 SUS304L 304S11 1.4306 X2CrNi19-11
+      1.4948 X6CrNi18-10 304H S30409
+      1.4311 X2CrNiN18-10 304LN S30453
+      1.4310 X10CrNi18-8 X12CrNi17-7 301 S30100 SUS301 301S21 302 S30200 SUS302 1.4319
+      1.4303 X4CrNi18-12 305 S30500 SUS305 308
+      1.4567 X3CrNiCu18-9-4 304Cu 302HQ S30430
+      1.4541 X6CrNiTi18-10 X10CrNiTi18-9 321 S32100 SUS321 321S31 EN58B 1.4878 321H
+      1.4550 X6CrNiNb18-10 347 S34700 SUS347 347S31
+      1.4401 X5CrNiMo17-12-2 X5CrNiMo18-10 316 S31600 SUS316 316S31 316S16 EN58J
+      1.4404 X2CrNiMo17-12-2 316L S31603 SUS316L 316S11
+      1.4432 X2CrNiMo17-12-3 316S13
+      1.4435 X2CrNiMo18-14-3
+      1.4436 X3CrNiMo17-13-3 X5CrNiMo17-13-3 316S33
+      1.4441 X2CrNiMo18-15-3 316LVM S31673
+      1.4406 X2CrNiMoN17-11-2 316LN S31653 1.4429
+      1.4571 X6CrNiMoTi17-12-2 X10CrNiMoTi18-10 316Ti S31635 SUS316Ti 320S31
+      1.4580 X6CrNiMoNb17-12-2 316Nb
+      1.4438 X2CrNiMo18-15-4 317L S31703 317 S31700
+      1.4439 X2CrNiMoN17-13-5 317LMN S31726
+      1.4539 X1NiCrMoCu25-20-5 904L N08904 904S13
+      1.4547 X1CrNiMoCuN20-18-7 S31254
+      1.4828 X15CrNiSi20-12 309 S30900 SUH309 309S 1.4833 S30908
+      1.4841 X15CrNiSi25-21 310 S31000 1.4845 310S S31008 SUS310S 314
+      201 S20100 1.4372 202 S20200 1.4373
+      S21800
+      A2-50 A2-70 A2-80 A3-70 A3-80
+      A4-50 A4-70 A4-80 A4-100 A5-70 A5-80
+    `,
+  },
+  {
+    row: 'stainless-duplex',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      1.4462 X2CrNiMoN22-5-3 2205 S31803 S32205 318S13 SUS329J3L F51
+      1.4460 X3CrNiMoN27-5-2 329 S32900 SUS329J1
+      1.4362 X2CrNiN23-4 2304 S32304
+      1.4162 X2CrMnNiN21-5-1 2101 S32101
+      1.4410 X2CrNiMoN25-7-4 2507 S32750 F53
+      1.4501 X2CrNiMoCuWN25-7-4 S32760 F55
+      1.4507 X2CrNiMoCuN25-6-3 S32550
+    `,
+  },
+  {
+    // Ferritic: nothing hardens it.
+    row: 'stainless-ferritic',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      1.4016 X6Cr17 430 S43000 SUS430 430S17
+      1.4104 X14CrMoS17 430F S43020 SUS430F
+      1.4105 X6CrMoS17 430FR
+      1.4003 X2CrNi12 S40977
+      1.4512 X2CrTi12 409 S40900 SUS409
+      1.4509 X2CrTiNb18 441 S43940
+      1.4510 X3CrTi17 439 S43035 430Ti
+      1.4113 X6CrMo17-1 434 S43400 SUS434
+      1.4521 X2CrMoTi18-2 444 S44400 SUS444
+      1.4000 X6Cr13 410S S41008 403S17
+      1.4002 X6CrAl13 405 S40500 SUS405
+      1.4742 X10CrAlSi18
+      446 S44600 1.4762
+    `,
+  },
+  {
+    // Martensitic: annealed, or quenched and tempered, or hard.
+    row: 'stainless-ferritic',
+    rule: 'martensitic',
+    source: 'from-memory',
+    grades: `
+      1.4006 X12Cr13 X10Cr13 410 S41000 SUS410 410S21 EN56A 403 S40300 SUS403
+      1.4005 X12CrS13 416 S41600 SUS416 416S21 EN56AM
+      1.4021 X20Cr13 420 S42000 SUS420J1 420S37 420A 420S29 EN56C
+      1.4028 X30Cr13 420B SUS420J2 420S45 EN56D
+      1.4029 X29CrS13 420F S42020 SUS420F
+      1.4031 X39Cr13 1.4034 X46Cr13 420C 420HC
+      1.4057 X17CrNi16-2 X20CrNi17-2 X22CrNi17 431 S43100 SUS431 431S29 EN57
+      1.4112 X90CrMoV18 440B S44003 SUS440B
+      1.4109 X70CrMo15 440A S44002 SUS440A
+      1.4125 X105CrMo17 440C S44004 SUS440C
+      1.4116 X50CrMoV15
+      1.4122 X39CrMo17-1 X35CrMo17
+      1.4313 X3CrNiMo13-4 X4CrNi13-4 CA6NM S41500
+      1.4418 X4CrNiMo16-5-1
+      1.4923 X22CrMoV12-1
+      440F S44020
+      C1-50 C1-70 C1-110 C4-50 C4-70 C3-80
+    `,
+  },
+  {
+    row: 'stainless-ph',
+    rule: 'aged',
+    source: 'from-memory',
+    grades: `
+      17-4PH 1.4542 1.4548 X5CrNiCuNb16-4 X5CrNiCuNb17-4-4 17-4 S17400 SUS630
+      15-5PH 1.4545 X5CrNiCu15-5 15-5 S15500 XM-12
+      13-8PH 1.4534 13-8Mo PH13-8Mo 13-8 S13800 XM-13
+      17-7PH 1.4568 X7CrNiAl17-7 17-7 S17700 SUS631
+      S45500 XM-16 1.4543
+      S45000 XM-25
+      S66286 1.4980 X6NiCrTiMoVB25-15-2 A-286 A286
+    `,
+  },
+];

@@ -1,0 +1,195 @@
+/**
+ * Carbon and alloy steels. Equivalents after EN 10025, EN 10083, EN 10084, EN 10277, SAE J403 and J404,
+ * BS 970, JIS G4051 and G4053, and the DIN standards they replaced: recalled, not re-read. Row by carbon
+ * content and usual state of delivery.
+ */
+
+import type { GradeGroup } from './grade-group';
+
+export const STEELS: readonly GradeGroup[] = [
+  {
+    // Sulphur or lead to break the chip; soft, never heat treated through.
+    row: 'steel-free',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      11SMn30 1.0715 9SMn28 1213 G12130 SUM22 230M07 EN1A 9S20 1.0711
+      11SMnPb30 1.0718 9SMnPb28 12L13 SUM22L EN1APb EN1AL
+      11SMn37 1.0736 9SMn36 1215 G12150 SUM25 240M07 EN1B
+      11SMnPb37 1.0737 9SMnPb36 12L14 G12144 SUM24L
+      10S20 1.0721 1108 G11080
+      1212 G12120 SUM21
+      1117 G11170 1118 G11180 EN7
+      15SMn13 1.0725 210M15
+      35S20 1.0726 1140 G11400 212M36 EN8M
+      36SMn14 1.0764 1137 G11370
+      38SMn28 1.0760 1139
+      44SMn28 1.0762 1144 G11440 226M44 SUM43
+      46S20 1.0727 1146 G11460
+      1141 G11410 SUM42
+    `,
+  },
+  {
+    // Up to 0.25 % of carbon, as rolled or drawn.
+    row: 'steel-low',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      S185 1.0035 St33
+      S235JR 1.0038 1.0037 S235 St37 St37-2 RSt37-2 USt37-2 1.0036 S235JRG2 40A
+      S235J0 1.0114 St37-3U 40C
+      S235J2 1.0117 S235J2G3 1.0116 St37-3N St37-3 40D
+      S275JR 1.0044 S275 St44 St44-2 43A 43B
+      S275J0 1.0143 St44-3U 43C
+      S275J2 1.0145 S275J2G3 1.0144 St44-3N St44-3
+      S355JR 1.0045 S355 50B
+      S355J0 1.0553 St52-3U 50C
+      S355J2 1.0577 S355J2G3 1.0570 St52 St52-3 St52-3N 50D
+      S355K2 1.0596 S355K2G3 1.0595
+      S355N 1.0545 S355NL 1.0546 StE355
+      S355MC 1.0976 S355M 1.8823
+      S420MC 1.0980
+      P235GH 1.0345 HI
+      P265GH 1.0425 HII
+      P355GH 1.0473 19Mn6
+      16Mo3 1.5415 15Mo3
+      E235 1.0308 St35
+      E355 1.0580
+      DC01 1.0330 St12 FeP01 SPCC CR4
+      DC03 1.0347 St13
+      DC04 1.0338 St14
+      DD11 1.0332 StW22 SPHC
+      1.0301 1010 G10100 S10C 045M10 EN32A
+      C10E 1.1121 Ck10
+      1008 G10080
+      1012 G10120 S12C
+      1.0401 1015 G10150 S15C 080M15 EN32C
+      C15E 1.1141 Ck15
+      1016 G10160
+      C20 1.0402 1020 G10200 S20C 070M20 EN3A EN3 EN3B C22.8
+      C22E 1.1151 Ck22 1023
+      1018 G10180 080A17
+      1019 G10190 1021 G10210 1022 G10220
+      C25 1.0406 1025 G10250 S25C EN4
+      C25E 1.1158 Ck25
+      SS400 SS330
+      A36 K02600 A283 A53
+      A516 A516Gr70 A516-70 A105
+      A572 A572Gr50 A572-50 A992
+      A513 A500 A106
+      GE200 1.0420 GS-38 GS38
+      GE240 1.0446 GS-45 GS45
+      G20Mn5 1.6220 GS-20Mn5
+    `,
+  },
+  {
+    // 0.25 to 0.6 % of carbon. Quenched and tempered it stays under about 25 HRC in the usual sizes.
+    row: 'steel-medium',
+    rule: 'fixed',
+    source: 'from-memory',
+    grades: `
+      C30 1.0528 1030 G10300 S30C 080M30 EN5
+      1.0501 1035 G10350 S35C 080M36
+      C35E 1.1181 Ck35 C35R 1.1180 Cm35
+      C40 1.0511 1040 G10400 S40C 080M40 EN8
+      C40E 1.1186 Ck40
+      C45 1.0503 1045 G10450 S45C 080M46 EN8D
+      C45E 1.1191 Ck45 C45R 1.1201 Cm45 1043 G10430
+      C50 1.0540 SAE~1050 G10500 S50C 080M50 EN43A
+      C50E 1.1206 Ck50
+      C53G 1.1213 Cf53 1055 G10550 S55C
+      C55 1.0535 070M55 EN9
+      C55E 1.1203 Ck55
+      1.0601 SAE~1060 G10600 S58C
+      C60E 1.1221 Ck60
+      C67S 1.1231 Ck67 SAE~1070 G10700
+      C75S 1.1248 Ck75 1074 1075 1078
+      SAE~1080 G10800 1084 G10840
+      1095 G10950 C100S 1.1274 SK4
+      E295 1.0050 St50 St50-2 SS490
+      E335 1.0060 St60 St60-2
+      E360 1.0070 St70 St70-2
+      S420N 1.8902 StE420
+      S460N 1.8901 StE460
+      28Mn6 1.1170 1330 150M19 EN14A
+      1527 1541 1536
+      38MnVS6 1.1303
+      GE300 1.0558 GS-60 GS60 GS-52 GS52 1.0552
+    `,
+  },
+  {
+    // Annealed, or quenched and tempered: two different holes.
+    row: 'steel-alloy',
+    rule: 'quenched',
+    source: 'from-memory',
+    grades: `
+      25CrMo4 1.7218 4130 G41300 SCM430 708A25
+      34CrMo4 1.7220 4135 G41350 4137 G41370 SCM435 708A37
+      42CrMo4 1.7225 4140 G41400 SCM440 708M40 709M40 EN19 EN19C 42CrMoS4 1.7227 41CrMo4 1.7223
+      4142 G41420 4145 G41450 4147 SCM445
+      50CrMo4 1.7228 4150 G41500
+      34CrNiMo6 1.6582 4337 817M40 EN24 35CrNiMo6
+      40NiCrMo6 1.6562 1.6565 4340 G43400 SNCM439 40NiCrMo7
+      30CrNiMo8 1.6580 823M30 SNCM431
+      36CrNiMo4 1.6511 9840
+      36NiCrMo16 1.6773 835M30 EN30B
+      34Cr4 1.7033 5132 G51320 SCr430
+      37Cr4 1.7034 5135 SCr435
+      41Cr4 1.7035 5140 G51400 SCr440 530M40 EN18
+      46Cr2 1.7006 5045
+      51CrV4 1.8159 50CrV4 6150 G61500 SUP10 735A50 EN47
+      55Cr3 1.7176 5155 SUP9 525A60 EN48
+      5160 G51600 60Cr3
+      54SiCr6 1.7102 9254 9260 G92600 SUP7 250A58 EN45
+      30CrMoV9 1.7707
+      31CrMoV9 1.8519
+      41CrAlMo7 1.8509 41CrAlMo7-10 34CrAlMo5 1.8507 34CrAlNi7 1.8550 905M39 EN41B
+      605M36 EN16 606M36 EN16M
+      722M24 EN40B
+      32CrMo12 1.7361
+      8630 G86300 8640 G86400 8740 G87400
+      1340 G13400 1335
+      300M 4340M
+      SAE~4032 G40320 4027 4028
+      SAE~4047 G40470 4037 4042
+      20MnV6 1.5217
+      13CrMo4-5 1.7335 13CrMo44
+      10CrMo9-10 1.7380
+    `,
+  },
+  {
+    // Case-hardening steels, cut soft: the case comes after the thread.
+    row: 'steel-alloy',
+    rule: 'case',
+    source: 'from-memory',
+    grades: `
+      16MnCr5 1.7131 16MnCrS5 1.7139 5115 527M17
+      20MnCr5 1.7147 20MnCrS5 1.7149 5120 G51200 SMnC420
+      17Cr3 1.7016 5015
+      20MoCr4 1.7321 25MoCr4 1.7325
+      20NiCrMo2-2 1.6523 21NiCrMo2 8620 G86200 SNCM220 805M20 EN362
+      17CrNi6-6 1.5918 15CrNi6 1.5919
+      18CrNi8 1.5920
+      18CrNiMo7-6 1.6587 17CrNiMo6
+      14NiCr14 1.5752 655M13 EN36A EN36 3310
+      4320 G43200 4118 SCM420 SCM415 15CrMo5
+      9310 G93106
+      8617 8622 4617 4620 665M17 EN34
+    `,
+  },
+  {
+    // Sold quenched and tempered, about 240 to 340 HB.
+    row: 'steel-alloy-30hrc',
+    rule: 'prehard',
+    source: 'from-memory',
+    grades: `
+      EN24T 817M40T
+      EN19T 709M40T 708M40T
+      42CrMo4V 1.7225V
+      34CrNiMo6V 30CrNiMo8V
+      A193B7 A193-B7 A193GrB7 A320L7
+      S690QL 1.8928 S690Q 1.8931 S690QL1 1.8988 StE690
+      A514
+    `,
+  },
+];
