@@ -13,6 +13,7 @@ import {
   unsaid,
 } from './tools/layers';
 import { exportedFunctions, modulesUnder, parse, ROOT } from './tools/modules';
+import { leftOut, strays, topLevel } from './tools/topLevel';
 
 const core = modulesUnder('core');
 const components = modulesUnder('components');
@@ -121,6 +122,12 @@ describe('the same word names a calculator everywhere', () => {
   });
 });
 
+test('the top of the repository holds what is on its list and nothing else', () => {
+  const names = topLevel();
+  expect(names).toEqual(expect.arrayContaining(['core/', 'README.md', 'package.json']));
+  expect(strays(names, leftOut())).toEqual([]);
+});
+
 describe('the rules catch what they are for', () => {
   const low = parse('core/outcome.ts', '');
 
@@ -156,6 +163,24 @@ describe('the rules catch what they are for', () => {
     const innocent =
       'interface P { location: string } const p = { history: 1 }; Math.round(p.history);';
     expect(impurities([parse('core/plan/y.ts', innocent)])).toEqual([]);
+  });
+
+  test('a note, a folder or an unlisted hidden folder left at the top', () => {
+    const names = [
+      'core/',
+      'notes.txt',
+      'scratch/',
+      '.notes/',
+      '.prettierrc.json',
+      'dist/',
+      'a.log',
+    ];
+    expect(strays(names, ['dist/', '/folder/', '*.log'])).toEqual([
+      'notes.txt',
+      'scratch/',
+      '.notes/',
+    ]);
+    expect(strays(['folder/', 'dist'], ['dist/', '/folder/'])).toEqual(['dist']);
   });
 
   test('a component that reaches up, and a call that is too new', () => {
