@@ -13,6 +13,7 @@ export type SourceKind =
   | 'regulation'
   | 'common-practice'
   | 'memory'
+  | 'estimate'
   | 'derived';
 
 export interface Source {
@@ -35,7 +36,7 @@ export const SOURCES = {
     title: 'ISO 261, ISO general purpose metric screw threads: general plan',
     kind: 'standard',
     edition: '1998',
-    trust: 'Pairs from open data for half of M1 to M64; the rest from memory.',
+    trust: 'Pairs checked against threadlib for half of M1 to M64; the rest from memory.',
   },
   'iso-724': {
     title: 'ISO 724, ISO general purpose metric screw threads: basic dimensions',
@@ -47,14 +48,15 @@ export const SOURCES = {
     title: 'ISO 965-1, ISO general purpose metric screw threads: tolerances',
     kind: 'standard',
     edition: '2013',
-    trust: 'Grade 6 checked against open data; other grades partly from memory.',
+    trust:
+      'Grade 6 checked against threadlib, position G read in FreeCAD; other grades partly from memory. The standard was not read.',
   },
   'asme-b1-1': {
     title: 'ASME B1.1, Unified inch screw threads',
     kind: 'standard',
     edition: '2003',
     trust:
-      'Rules recomputed against handbook and catalogue rows; the standard itself was not read.',
+      'Rules read in threadlib and BOSL2, recomputed against rows of a handbook and of tap makers’ pages; the standard itself was not read.',
   },
   'asme-b94-9': {
     title: 'ASME B94.9, Taps: ground and cut threads',
@@ -85,29 +87,38 @@ export const SOURCES = {
   'iso-8830': {
     title: 'ISO 8830 / DIN 2197, chamfer forms of taps',
     kind: 'standard',
-    trust: 'Form letters and ranges as printed in catalogues; tables differ by half a thread.',
+    trust:
+      'Form letters and ranges as tap makers’ catalogues print them; they differ by half a thread. The standards were not read.',
   },
   'iso-2306': {
     title: 'ISO 2306, Drills for use prior to tapping screw threads',
     kind: 'standard',
     edition: '1972',
-    trust: 'From an open CAD data set labelled ISO 2306; every size lies inside 6H.',
+    trust:
+      'Read in FreeCAD, whose table is labelled ISO 2306; every size lies inside 6H. The standard was not read.',
   },
   'handbook-drills': {
-    title: "Machinery's Handbook, tap-drill tables and probable drilled oversize",
+    title: "Machinery's Handbook, tap-drill tables",
     kind: 'handbook',
     edition: '27th and 31st',
-    trust: 'Drill list from open data, percentages recomputed; oversize recalled from memory.',
+    trust:
+      'The drill of each thread as cq_warehouse and printed lists give it, from 1-1/8 inch up from memory; percentages recomputed.',
   },
-  'iso-2306-din-338': {
-    title: 'ISO 235 / DIN 338, stocked diameters of twist drills',
-    kind: 'standard',
-    trust: 'Stock rule, common practice; from memory.',
+  'drill-oversize': {
+    title: 'How much larger than itself a drill cuts in steel and iron',
+    kind: 'memory',
+    trust: 'A handbook’s means, recalled and not read again.',
+  },
+  'stocked-drills': {
+    title: 'Diameters in which twist drills are kept in stock',
+    kind: 'common-practice',
+    trust:
+      'The steps of the trade’s lists, recalled; they follow ISO 235 and DIN 338, which were not read.',
   },
   'din-76-1': {
     title: 'DIN 76-1, Thread run-outs and undercuts',
     kind: 'standard',
-    trust: 'Values from open CAD data.',
+    trust: 'Column e1, regular, read in FreeCAD; the standard was not read.',
   },
   'handbook-tap-limits': {
     title:
@@ -146,7 +157,8 @@ export const SOURCES = {
     title: 'ISO 228-1, Pipe threads where pressure-tight joints are not made on the threads',
     kind: 'standard',
     edition: '2000',
-    trust: 'Sizes and tolerances from open data that agree with a handbook page.',
+    trust:
+      'Sizes and tolerances read in threadlib, which agrees with a handbook page to size 2. The standard was not read.',
   },
   'iso-7-1': {
     title: 'ISO 7-1, Pipe threads where pressure-tight joints are made on the threads',
@@ -158,7 +170,8 @@ export const SOURCES = {
     title: 'ASME B1.20.1, Pipe threads, general purpose (inch)',
     kind: 'standard',
     edition: '2013',
-    trust: 'Diameters and threads per inch from open data; gauge lengths and formulas from memory.',
+    trust:
+      'Diameters and threads per inch read in FreeCAD; hand-tight lengths from 1/8 to 2 as a pipe stockist prints the table; formulas, and size 1/16, from memory.',
   },
   'handbook-stress-areas': {
     title: "Machinery's Handbook, stress areas and length of engagement of screw threads",
@@ -177,12 +190,11 @@ export const SOURCES = {
     kind: 'derived',
     trust: 'Derived here; within about 40 % of a sharp, oiled tap.',
   },
-  'henderer-1977': {
-    title:
-      'Henderer and von Turkovich, Theory of the cold forming and cutting of taps, J. Eng. Ind. 99:257',
+  'tapping-by-cutting': {
+    title: 'On the Mechanics of Tapping by Cutting, J. Eng. Ind. 99(1):257',
     kind: 'paper',
     edition: '1977',
-    trust: 'Abstract only: torque exceeds what removal alone needs.',
+    trust: 'Abstract read, not the paper: torque exceeds what removing the metal alone needs.',
   },
   'makers-style-factors': {
     title: "A tool maker's published torque factors by tap style and chamfer",
@@ -208,7 +220,18 @@ export const SOURCES = {
   'chip-bulking': {
     title: 'Bulking of turnings and chips, a chip-conveyor guide',
     kind: 'makers-table',
-    trust: 'Conveyor data, not tapping tests; packed factors are an estimate.',
+    trust: 'How much loose chips swell. Conveyor data, not tapping tests.',
+  },
+  'packed-chips': {
+    title: 'Room that chips take once a tap has packed them',
+    kind: 'estimate',
+    trust:
+      'Our factors, taken from within what a conveyor guide gives loose chips; no test of packed chips is behind them.',
+  },
+  'friction-share': {
+    title: 'Share of the torque that the full threads rub away',
+    kind: 'estimate',
+    trust: 'An assumption of the torque model; no document gives it metal by metal.',
   },
   'nist-rs274': {
     title: 'The NIST RS274/NGC Interpreter, version 3, NISTIR 6556',
@@ -218,13 +241,14 @@ export const SOURCES = {
   },
   'fed-std-h28': {
     title: 'FED-STD-H28/2B, Screw-thread standards: shear areas and engagement',
-    kind: 'standard',
-    trust: 'Formulas from memory; recomputed against worked values.',
+    kind: 'memory',
+    trust:
+      'Formulas recalled; the areas they give agree with two printed tables. The pages of the standard were not reached.',
   },
   'shear-strength': {
     title: 'Shear strength of common metals, about 0.6 of the tensile strength',
     kind: 'memory',
-    trust: 'From memory; the certificate of the metal rules.',
+    trust: 'Recalled, with no document behind a single value; the certificate of the metal rules.',
   },
   'screw-grades': {
     title: 'ISO 898-1, ISO 3506-1 and SAE J429 screw grades',
@@ -283,6 +307,30 @@ export const SOURCES = {
     title: 'US Army TM 9-243, Use and care of hand tools and measuring tools',
     kind: 'handbook',
     trust: 'Public domain; from memory of its chapter on taps and dies.',
+  },
+  threadlib: {
+    title: 'threadlib, tables of thread dimensions (Adrian Schlatter and contributors)',
+    kind: 'open-data',
+    edition: '2019',
+    trust:
+      'BSD 3-Clause; its notice travels in /licences.txt. Read as data: ISO 965-2 limits, ISO 228-1 sizes and tolerances.',
+  },
+  freecad: {
+    title: 'FreeCAD, tables of its hole tool',
+    kind: 'open-data',
+    trust: 'LGPL; values of standards were read in it, and none of its code was taken.',
+  },
+  'cq-warehouse': {
+    title: 'cq_warehouse, lists of drills',
+    kind: 'open-data',
+    trust:
+      'Apache 2.0; sizes were read in it, and none of its code was taken. Six number drills are rounded in it and were put right.',
+  },
+  bosl2: {
+    title: 'BOSL2, formulas of screw tolerances',
+    kind: 'open-data',
+    trust:
+      'BSD 2-Clause; rules of standards were read in it, and none of its code was taken. Its two 3B branches stand the wrong way round.',
   },
   'common-practice': {
     title: 'Common practice of the trade',

@@ -62,7 +62,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
       'tap-chip-model',
       'kienzle',
       'makers-style-factors',
-      'henderer-1977',
+      'tapping-by-cutting',
       'from-memory',
       'common-practice',
     ],
@@ -93,7 +93,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     slug: 'tap-drill',
     ...CALCULATORS['tap-drill'],
-    sources: ['iso-2306', 'handbook-drills', 'iso-2306-din-338', 'iso-965-1', 'asme-b1-1'],
+    sources: ['iso-2306', 'handbook-drills', 'stocked-drills', 'iso-965-1', 'asme-b1-1'],
     cautions: ['entanglement', 'part-spins', 'chips-by-hand'],
     units: true,
   },

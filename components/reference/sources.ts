@@ -11,7 +11,7 @@ export function sourcesOf(reference: ThreadReference, series: Series): SourceId[
   const ids: SourceId[] = [
     ...new Set<SourceId>([
       ...series.sources,
-      ...(reference.drills.length > 0 ? (['handbook-drills', 'iso-2306-din-338'] as const) : []),
+      ...(reference.drills.length > 0 ? (['handbook-drills', 'stocked-drills'] as const) : []),
       ...(form ? (['from-memory'] as const) : []),
       ...room.rows.map(() => 'iso-8830' as const),
       ...(room.runOut === null ? [] : (['din-76-1'] as const)),

@@ -54,7 +54,7 @@ export function noteText(note: Note, unit: Unit): string {
 
 /** Why a tap leads, works or will not do. */
 export function reasonText(reason: Reason, unit: Unit): string {
-  const rough = reason.source === 'chip-bulking' && ROUGH_REASONS[reason.code] !== undefined;
+  const rough = reason.source === 'packed-chips' && ROUGH_REASONS[reason.code] !== undefined;
   return sentence(rough ? ROUGH_REASONS : REASONS, reason.code, reason.numbers, unit);
 }
 

@@ -4,7 +4,13 @@ import { SOURCES, type Source, type SourceId, type SourceKind } from '../../core
 import { SOURCE_KINDS } from './en/sources';
 
 /** Kinds that are better named by what they are than by a title. */
-const BY_KIND: readonly SourceKind[] = ['makers-table', 'common-practice', 'memory', 'derived'];
+const BY_KIND: readonly SourceKind[] = [
+  'makers-table',
+  'common-practice',
+  'memory',
+  'estimate',
+  'derived',
+];
 
 /** `ISO 965-1`, `common practice`, `from memory`, `derived here`, … */
 export function sourceMark(id: SourceId): string {

@@ -3,7 +3,7 @@
  *
  * Inch classes: ASME B94.9 as printed in US Army TM 9-254 (taper 7 to 10, plug 3 to 5,
  * bottoming 1 to 2); semi-bottoming 2 to 3, from memory.
- * Metric forms: ISO 8830 / DIN 2197 letters as printed in catalogues (A 6 to 8; B 3.5 to 5.5
+ * Metric forms: ISO 8830 / DIN 2197 letters as tap makers' catalogues print them (A 6 to 8; B 3.5 to 5.5
  * with spiral point, D the same without; C 2 to 3; E 1.5 to 2; F 1 to 1.5).
  */
 

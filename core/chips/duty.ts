@@ -25,7 +25,7 @@ export interface FluteDuty {
 
 /**
  * How the chips of each mm of thread compare with the flute beside it. Lengths mm; `web` smaller than the
- * hole. Sources: `chip-bulking`, `common-practice`, derived.
+ * hole. Sources: `packed-chips`, `common-practice`, derived.
  */
 export function fluteDuty(groove: Groove, web: number, chips: ChipForm): FluteDuty {
   const ring = (Math.PI / 4) * (groove.hole ** 2 - Math.min(web, groove.hole) ** 2);

@@ -12,7 +12,7 @@ export const CHIP_BULKS = ['short', 'medium', 'long'] as const;
 
 export type ChipBulk = (typeof CHIP_BULKS)[number];
 
-/** Under which bulk a material's chip falls: dust and needles pack like short chips. Source: `chip-bulking`. */
+/** Under which bulk a material's chip falls: dust and needles pack like short chips. Source: `packed-chips`. */
 export function bulkOf(chips: ChipForm): ChipBulk {
   return chips === 'medium' || chips === 'long' ? chips : 'short';
 }
@@ -49,7 +49,7 @@ export interface ChipFit {
 
 /**
  * Sets the chips of a thread against the room below the tap. Lengths mm, volumes mm³. The hole must be
- * smaller than the thread. Sources: `chip-bulking`, derived.
+ * smaller than the thread. Sources: `packed-chips`, `chip-bulking`, derived.
  */
 export function chipFit(input: ChipFitInput): ChipFit {
   const { hole, pointAngle } = input;
@@ -70,7 +70,7 @@ export function chipFit(input: ChipFitInput): ChipFit {
 
 /**
  * Free bore below the nose, mm, that chips want against how many times the solid metal they fill, from
- * `from` to `to`. Sources: `chip-bulking`, derived.
+ * `from` to `to`. Sources: `packed-chips`, `chip-bulking`, derived.
  */
 export function bulkCurve(
   input: ChipFitInput,

@@ -1,11 +1,11 @@
 /**
  * Whether chips driven ahead of a tap fit into the hole below it.
- * Bulking from a chip-conveyor guide, packed tight; not from tapping tests.
+ * Loose chips by a conveyor guide; how tight a tap packs them is an estimate of ours, not from tapping tests.
  */
 
 import type { ChipForm } from '../material/material';
 
-/** Volume of packed chips over volume of solid metal. Source: `chip-bulking`, packed estimate. */
+/** Volume of packed chips over volume of solid metal. Source: `packed-chips`. */
 export const PACKED_BULKING: Record<ChipForm, number> = {
   powder: 4,
   short: 4,
@@ -47,7 +47,7 @@ export function roomVolume(hole: number, length: number, pointAngle: number): nu
 /**
  * Length of free hole, mm, that chips pushed ahead need below the tap's nose when they take `factor`
  * times the volume of the solid metal. `solid` mm³, `hole` mm, `pointAngle` degrees. Never negative.
- * Source: `chip-bulking`, derived.
+ * Source: `packed-chips`, derived.
  */
 export function lengthAtBulk(
   solid: number,
@@ -62,7 +62,7 @@ export function lengthAtBulk(
 
 /**
  * Length of free hole, mm, that chips pushed ahead need below the tap's nose, packed.
- * `solid`: metal removed, mm³; `hole` mm; `pointAngle` degrees. Never negative. Source: `chip-bulking`.
+ * `solid`: metal removed, mm³; `hole` mm; `pointAngle` degrees. Never negative. Source: `packed-chips`.
  */
 export function lengthForChips(
   solid: number,

@@ -51,7 +51,7 @@ function shoulderFor(input: AheadInput, bulk: ChipBulk): number {
 
 /**
  * Most full thread whose chips still fit above the drawing's floor, mm; 0 where not even a little does.
- * Lengths mm. Sources: `chip-bulking`, derived.
+ * Lengths mm. Sources: `packed-chips`, derived.
  */
 export function threadThatFits(input: AheadInput): number {
   const { groove, bulk, nose, clearance, shoulder, pointAngle } = input;
@@ -64,7 +64,7 @@ export function threadThatFits(input: AheadInput): number {
 
 /**
  * The ways out, the one that keeps the tap first; `fits-already` alone where nothing has to change.
- * Lengths mm. Sources: `chip-bulking`, `common-practice`, derived.
+ * Lengths mm. Sources: `packed-chips`, `common-practice`, derived.
  */
 export function waysForAhead(input: AheadInput): Way[] {
   const { bulk, shoulder, groove, forming } = input;

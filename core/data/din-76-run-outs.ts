@@ -1,6 +1,6 @@
 /**
  * Run-out of internal threads, mm by pitch: from the end of the full thread to the floor of the hole.
- * Source: DIN 76-1, dimension e1, regular; from open CAD data.
+ * Source: DIN 76-1, dimension e1, regular; read in FreeCAD's table.
  */
 // prettier-ignore
 export const RUN_OUT: Readonly<Record<string, number>> = {

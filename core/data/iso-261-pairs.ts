@@ -1,6 +1,6 @@
 /**
  * Diameters and pitches of ISO metric threads, mm.
- * Source: ISO 261, general plan, table 2 (1998). Half of the pairs from M1 to M64 stand in open data
+ * Source: ISO 261, general plan, table 2 (1998). Half of the pairs from M1 to M64 stand in threadlib
  * and are checked against it; the rest, and all above M64, are from memory.
  * The standard brackets M14x1.25 (spark plugs), M35x1.5 (bearing nuts) and M30x3, M33x3: kept here.
  */

@@ -1,10 +1,10 @@
 /**
  * Tolerances of ISO metric threads, micrometres.
  * Source: ISO 965-1 (2013), tables 1 to 5. The standard itself was not read.
- * - Internal minor diameter (TD1): grade 6 checked against open data for every pitch; 4, 5, 7, 8 from memory.
- * - Internal pitch diameter (TD2): grade 6 checked against open data; grades 4 to 6 from M1 to M8 against
- *   a catalogue; 90 to 355 mm against a handbook; the other cells from memory.
- * - Deviation of position G: open data. External tolerances (Td, Td2), grade 6: from memory.
+ * - Internal minor diameter (TD1): grade 6 checked against threadlib for every pitch; 4, 5, 7, 8 from memory.
+ * - Internal pitch diameter (TD2): grade 6 checked against threadlib; grades 4 to 6 from M1 to M8 against
+ *   a tap maker's catalogue; 90 to 355 mm against Machinery's Handbook; the other cells from memory.
+ * - Deviation of position G: read in FreeCAD. External tolerances (Td, Td2), grade 6: from memory.
  * The tables are shipped, not their formulas: the standard smooths its cells, and formula and nearest
  * preferred number together miss one cell in ten.
  */

@@ -1,10 +1,10 @@
 /**
  * Gauge lengths and usual drills of pipe threads, by size.
- * - 60 degree taper (ASME B1.20.1), inches: hand-tight engagement L1; drill where the hole is taper-reamed and
+ * - 60 degree taper (ASME B1.20.1), inches: hand-tight engagement L1, from 1/8 up as a pipe stockist prints it; drill where the hole is taper-reamed and
  *   where it is not. From memory and common practice; drill lists differ by one step (1/8 also 11/32, 1/16 also C).
  *   Dryseal threads take the same drills.
  * - 55 degree (ISO 7-1), mm: gauge length; drills for the taper Rc without a reamer and the parallel Rp. From memory.
- * - 55 degree parallel (ISO 228-1), mm: drills from open CAD data; 1/16 as common practice has it (the data say 6.6).
+ * - 55 degree parallel (ISO 228-1), mm: drills read in FreeCAD; 1/16 as common practice has it (FreeCAD has 6.6).
  */
 
 export interface TaperGauging {

@@ -1,10 +1,10 @@
 /**
  * Sizes of pipe threads.
  * - 55 degrees: ISO 228-1 and ISO 7-1, mm: major diameter in the gauge plane and threads per inch.
- *   To size 2 from open data that agree with a handbook page; larger ones from memory.
- *   One set of open data gives 53.743 for 1-3/4; 53.746 is ISO's.
+ *   Read in threadlib, which agrees with a handbook page to size 2.
+ *   FreeCAD gives 53.743 for 1-3/4; 53.746 is threadlib's and ISO's.
  * - 60 degrees: ASME B1.20.1, inch: outside diameter of the pipe and threads per inch.
- *   To size 2 from open data; larger ones from memory.
+ *   To size 2 read in FreeCAD; larger ones from memory.
  */
 
 export interface PipeSize {

@@ -1,9 +1,9 @@
 /**
  * Tap limits that lists recommend or standards stock, by thread.
- * - Inch, classes 2B and 3B: a catalogue table for cutting taps in average material, read to 3/4-10,
+ * - Inch, classes 2B and 3B: a tap maker's catalogue table for cutting taps in average material, read to 3/4-10,
  *   the rest to 1 inch from memory. 1-1/8 to 2: the one limit that Machinery's Handbook 31st ed. table 21
  *   (ASME B94.9) prints for the size, whatever the class.
- * - Metric, class 6H: M5 to M10 read in a catalogue; the others from memory of ASME B94.9.
+ * - Metric, class 6H: M5 to M10 read in a tap maker's catalogue; the others from memory of ASME B94.9.
  * - Wire inserts: Machinery's Handbook 31st ed. table 25 (inch, 2B and 3B) and 26a (metric, classes 4H and
  *   5H or 6H, in inch limits), read.
  * A list is a proposal: the core checks each against the class on the drawing.

@@ -1,7 +1,7 @@
 /**
  * Which sizes of the Unified inch threads take which threads per inch.
  * Source: ASME B1.1 (2003), tables of the coarse, fine, extra-fine and constant-pitch series.
- * UNC, UNF and UNEF pairs from open data; the extent of the constant-pitch series from memory.
+ * UNC, UNF and UNEF pairs read in FreeCAD's tables; the extent of the constant-pitch series from memory.
  * Diameters in ten-thousandths of an inch, as B1.1 rounds them (1/4 in is 2500).
  */
 

@@ -1,7 +1,7 @@
 /**
  * Everything that a tap, a thread or a gauge can be complaining of. Each cause is one thing to change;
  * what to change and how to know that it worked are said in `components/words/`.
- * Ranks and checks are a setter's judgement, common practice, unless a cause names another source.
+ * Ranks and checks are common practice, unless a cause names another source.
  */
 
 import type { SourceId } from '../sources';
@@ -112,7 +112,7 @@ const SOURCED: Partial<Record<CauseId, SourceId>> = {
   'speed-high': 'speed-charts',
   'wrong-gauge': 'iso-1502',
   'no-allowance': 'derived',
-  'engagement-short': 'fed-std-h28',
+  'engagement-short': 'shear-strength',
 };
 
 /** What a cause and its remedy rest on. No unit; every cause has a source, `common-practice` where nothing firmer is held. */

@@ -1,4 +1,4 @@
-/** Figures that checks and changes name. A setter's own, common practice, unless said otherwise. */
+/** Figures that checks and changes name. Common practice, unless said otherwise. */
 
 export const FIGURES = {
   /** Runout of a small tap or its hole that is still fair, mm. */

@@ -147,7 +147,7 @@ export function planFacts(plan: HolePlan, request: HoleRequest, used: TapUsed = 
   return [
     ...roomFacts(plan, request, tap),
     ...(ahead
-      ? [fact('chips-ahead-blind', { room: tap.chips.neededRoom }, chips, 'chip-bulking')]
+      ? [fact('chips-ahead-blind', { room: tap.chips.neededRoom }, chips, 'packed-chips')]
       : []),
     ...forceFacts(plan, tap),
     ...speedFacts(plan, used.rpm),

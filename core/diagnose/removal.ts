@@ -1,6 +1,6 @@
 /**
  * Getting a broken tap out: which ways there are for this tap in this part, in the order to try them.
- * Times and risks are a setter's estimates, common practice: for choosing, not for quoting.
+ * Times and risks are common practice: for choosing, not for quoting.
  */
 
 import type { MaterialId } from '../material/material';

@@ -100,14 +100,14 @@ export interface InsertHole {
   /** Limits of the hole's minor diameter before the insert's tap, and least major diameter, mm. */
   minorMin: number;
   majorMin: number;
-  /** Wall to keep beyond that major diameter, mm. A setter's judgement. */
+  /** Wall to keep beyond that major diameter, mm. Common practice. */
   wall: number;
 }
 
 /** Height of the insert's wire: its tapped hole is one basic thread larger all round. Derived from ISO 68-1. */
 const WIRE = { minor: 0.2165, major: 1.299 } as const;
 
-/** Wall beyond the insert's thread, share of the screw's diameter. A setter's judgement, common practice. */
+/** Wall beyond the insert's thread, share of the screw's diameter. Common practice. */
 const WALL_SHARE = 0.3;
 
 /**

@@ -112,7 +112,7 @@ function nearest(drills: FormDrill[], usual: number, system?: 'metric' | 'inch')
  * @param thread major diameter of the tap and pitch, mm, above 0. Never refuses.
  * @returns window, usual hole, sensitivity and the drills near it. A drill at risk cuts, as drills usually do,
  *   past the window: ream, or measure what it cuts. Sources: `from-memory` of the handbook for the scale;
- *   `handbook-drills` for the oversize; the balance derived.
+ *   `drill-oversize`; the balance derived.
  *
  * @example
  * formTapHole({ major: 6, pitch: 1 }).usual.toFixed(2) // '5.56'

@@ -21,7 +21,7 @@ export interface HoleWindow extends Range {
 
 /**
  * Judges one drill: inside the window, at risk (its nominal size is inside and the hole it likely cuts
- * is not), or outside. mm. Sources: `handbook-drills` for the oversize; the class limits for the window.
+ * is not), or outside. mm. Sources: `drill-oversize`; the class limits for the window.
  */
 export function judgeDrill(drill: StockedDrill, window: HoleWindow): DrillChoice {
   const over = window.oversize ?? window.oversizeShare * likelyOversize(drill.diameter);

@@ -18,7 +18,7 @@ const MEAN_OVERSIZE: readonly (readonly [number, number])[] = [
 
 /**
  * Likely oversize of a drilled hole, mm, in steel or iron. `diameter` mm, above 0.
- * Source: `handbook-drills`.
+ * Source: `drill-oversize`.
  */
 export function likelyOversize(diameter: number): number {
   const inches = diameter / 25.4;

@@ -1,9 +1,9 @@
 /**
  * Diameters of stocked twist drills.
  *
- * Number drills: from memory, checked against open data. Letters: open data.
+ * Number drills: from memory, checked against cq_warehouse (six of its sizes are rounded). Letters: cq_warehouse.
  * Fractions: 1/64 steps to 1-3/4, 1/32 to 2-1/4, 1/16 to 4 (from memory).
- * Metric: stock rule of ISO 235 / DIN 338 (common practice, from memory) together with
+ * Metric: the steps that stock lists keep (common practice, recalled) together with
  * the sizes that ISO 2306 lists for tapping.
  */
 
@@ -93,12 +93,12 @@ function buildAll(): StockedDrill[] {
   );
 }
 
-/** Every stocked drill of the four series, smallest first, mm. Sources: `iso-2306-din-338`, `handbook-drills`. */
+/** Every stocked drill of the four series, smallest first, mm. Sources: `stocked-drills`, `handbook-drills`. */
 export const STOCKED_DRILLS: readonly StockedDrill[] = buildAll();
 
 /**
  * Stocked drills from `from` to `to` mm, of the series given (default all four), smallest first.
- * Sources: `iso-2306-din-338`, `handbook-drills`.
+ * Sources: `stocked-drills`, `handbook-drills`.
  */
 export function drillsBetween(
   from: number,

@@ -79,7 +79,8 @@ function american(thread: Thread, inch: NonNullable<Thread['inch']>): PipeNotes 
       length: inchToMm(row.engagement),
       turns: TURNS.american,
       travel: TURNS.american * thread.pitch,
-      source: 'asme-b1-20-1',
+      // Of the smallest size no printed length was read.
+      source: inch.size === '1/16' ? 'from-memory' : 'asme-b1-20-1',
     },
     sizes: americanSizes(inch.diameter, inch.tpi, row.engagement),
     drills: [
@@ -95,13 +96,13 @@ function whitworth(thread: Thread, form: 'G' | 'Rp' | 'Rc', size: string): PipeN
   const turns = large ? TURNS.whitworthLarge : TURNS.whitworth;
   const tapered = form === 'Rc';
   const drill = WHITWORTH_DRILLS[form][size];
-  const source = form === 'G' ? 'iso-228-1' : 'from-memory';
+  const source = form === 'G' && size !== '1/16' ? 'freecad' : 'from-memory';
   return {
     taper: tapered,
     gauge:
       form === 'G' || length === undefined
         ? null
-        : { length, turns, travel: turns * thread.pitch, source: 'iso-7-1' },
+        : { length, turns, travel: turns * thread.pitch, source: 'from-memory' },
     sizes: null,
     drills:
       drill === undefined ? [] : [metricDrill(drill, tapered ? 'straight' : 'parallel', source)],
@@ -111,7 +112,7 @@ function whitworth(thread: Thread, form: 'G' | 'Rp' | 'Rc', size: string): PipeN
 /**
  * Gauge lengths and drills of a pipe thread from `readThread`, mm; null for other threads and for the straight NPSM and NPSF, of
  * which nothing is held. `gauge` and `drills` are empty where no value is held. Whether a joint holds pressure
- * is not answered here. Sources: `asme-b1-20-1`, `iso-7-1`, `iso-228-1`, `common-practice`.
+ * is not answered here. Sources: `asme-b1-20-1`, `freecad`, `common-practice`, `from-memory`.
  */
 export function pipeNotes(thread: Thread): PipeNotes | null {
   const { form, inch } = thread;

@@ -13,7 +13,7 @@ import {
 /**
  * Torque on the way back, N·m, against the turn: all threads in metal rub, the chamfer's too, and nothing
  * is cut. Chips that wedge behind the teeth can make it far more; no model here holds for that.
- * Sources: `tap-chip-model` (an assumption), `henderer-1977`.
+ * Sources: `tap-chip-model` (an assumption), `tapping-by-cutting`.
  */
 export function reversalTorque(stroke: Stroke, travel: number): number {
   const reach = Math.min(strokeEnd(stroke), travel);

@@ -3,7 +3,7 @@
  * as it breaks out of a through hole, and on the way back only the threads rub.
  *
  * Closed form where the wall is whole; where a bore crosses the hole, added up in slices. Rubbing of the
- * full threads is a modelling assumption (`henderer-1977` for the need of it) and is counted until the
+ * full threads is a modelling assumption (`tapping-by-cutting` for the need of it) and is counted until the
  * nose is one full thread deep, as in the single-number torque.
  */
 
@@ -99,7 +99,7 @@ function rubbingLength(stroke: Stroke, travel: number): number {
 
 /**
  * Torque on the way in with the nose `travel` mm below the face, N·m. `travel` 0 to `strokeEnd`.
- * Sources: `tap-chip-model`, `henderer-1977`.
+ * Sources: `tap-chip-model`, `tapping-by-cutting`.
  */
 export function strokeTorque(stroke: Stroke, travel: number): StrokePoint {
   const from = Math.max(0, travel - stroke.thickness);

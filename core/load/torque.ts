@@ -153,7 +153,7 @@ export function wholeTorque(
  * Peak torque of a sharp straight-flute tap, N·m: cutting plus friction of the guiding threads.
  * The specific force is taken at a five-pitch chamfer, because theory and published factors
  * disagree on how the chamfer's length moves it; the band covers both.
- * All lengths mm. Sources: `tap-chip-model`, `henderer-1977` for the need of a friction term.
+ * All lengths mm. Sources: `tap-chip-model`, `tapping-by-cutting` for the need of a friction term.
  */
 export function peakTorque(input: CuttingTorqueInput): number {
   const whole = wholeTorque(input);

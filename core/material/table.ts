@@ -5,8 +5,8 @@
  * back-calculation from a published torque table (steels 1480 to 1640, 30 HRC 2010,
  * 40 HRC 2260, austenitic 1970, grey iron 1000, Al-Si 495 N/mm²).
  * Speeds, m/min, plain HSS-E: two published charts, whose whole spread is kept.
- * Friction share: a modelling assumption (see `core/load/torque.ts`).
- * Shear strength: about 0.6 of the tensile strength, from memory.
+ * Friction share: `friction-share`, an assumption of the model (see `core/load/torque.ts`).
+ * Shear strength: `shear-strength`, about 0.6 of the tensile strength, from memory.
  *
  * Rows marked `from-memory` are in neither chart nor cross-check; each value is recalled, its ground beside it.
  */

@@ -40,7 +40,7 @@ function holeAssumptions(job: Job): Assumption[] {
   if (job.drill) {
     const amount = job.drill.likely - job.drill.diameter;
     const steel = likelyOversize(job.drill.diameter);
-    found.push(assume('drill-oversize', { amount, steel }, 'handbook-drills'));
+    found.push(assume('drill-oversize', { amount, steel }, 'drill-oversize'));
   }
   if (request.stockedDrills === undefined) found.push(assume('drills-all-series'));
   if (job.windowUncertain) found.push(assume('minor-limit-borrowed', {}, 'from-memory'));

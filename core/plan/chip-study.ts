@@ -55,7 +55,7 @@ export interface ChipStudy {
 /**
  * Sets the chips of a spiral-point tap against the room below it: lengths mm, degrees. The chamfer counts
  * with the longest of its class. Refuses as `jobOf` does (the shoulder stands for the hole's limit).
- * Sources: `chip-bulking`, `iso-68-1`, derived.
+ * Sources: `packed-chips`, `chip-bulking`, `iso-68-1`, derived.
  */
 export function chipStudy(question: ChipQuestion): Outcome<ChipStudy> {
   const { fullThread, shoulder, pointAngle } = question;

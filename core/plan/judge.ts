@@ -84,14 +84,14 @@ function chipProblems(job: Job, candidate: Candidate): Reason[] {
   const needed = candidate.chips.neededRoom;
   const have = candidate.chipRoom;
   return [
-    reason('chips-ahead-no-room', { needed, have }, 'chip-bulking'),
+    reason('chips-ahead-no-room', { needed, have }, 'packed-chips'),
     reason(
       'fits-if-deeper',
       {
         by: needed - have + candidate.short,
         to: job.fullThread + candidate.chamfer.threads.max * job.pitch + job.centre + needed,
       },
-      'chip-bulking',
+      'packed-chips',
     ),
   ];
 }
@@ -145,7 +145,7 @@ function chipMerits(job: Job, candidate: Candidate): Reason[] {
   if (candidate.goes === 'ahead' && job.request.hole.kind === 'blind') {
     const { neededRoom } = candidate.chips;
     found.push(
-      reason('chips-ahead-fit', { needed: neededRoom, have: candidate.chipRoom }, 'chip-bulking'),
+      reason('chips-ahead-fit', { needed: neededRoom, have: candidate.chipRoom }, 'packed-chips'),
     );
   }
   return found;

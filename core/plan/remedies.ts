@@ -173,11 +173,11 @@ function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
   const numbers = { to: strip.wanted, matching: strip.matching };
   const { hole } = job.request;
   if (hole.kind === 'through' && hole.thickness < strip.wanted) {
-    return [remedy('extruded-or-insert', numbers, 'fed-std-h28')];
+    return [remedy('extruded-or-insert', numbers, 'shear-strength')];
   }
-  const insert = remedy('softer-screw-or-insert', numbers, 'fed-std-h28');
+  const insert = remedy('softer-screw-or-insert', numbers, 'shear-strength');
   if (strip.wanted > LONGEST_USEFUL * job.thread.diameter) return [insert];
-  return [remedy('longer-engagement', numbers, 'fed-std-h28'), insert];
+  return [remedy('longer-engagement', numbers, 'shear-strength'), insert];
 }
 
 /**

@@ -28,7 +28,7 @@ export interface StrokeBand {
 
 /**
  * The stroke of a studied tap, ready to draw. mm and N·m; `points` 2 or more. Refuses as `strokeCurve` does.
- * Sources: `tap-chip-model`, `henderer-1977`.
+ * Sources: `tap-chip-model`, `tapping-by-cutting`.
  */
 export function strokeBand(
   { stroke, torque }: Pick<TapStudy, 'stroke' | 'torque'>,

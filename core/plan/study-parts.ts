@@ -14,7 +14,7 @@ import type { LoadedStyle } from './tap-load';
 /** How true a form tap's hole is usually kept, as a share of the thread's diameter. Common practice. */
 const FORM_HOLE_TOLERANCE = 0.005;
 
-/** The hole as it may turn out, mm. Sources: `handbook-drills`, `common-practice`. */
+/** The hole as it may turn out, mm. Sources: `drill-oversize`, `common-practice`. */
 export function holeSpread(job: Job, tap: Candidate, formed: boolean): Spread {
   const diameter = tap.drill?.diameter ?? job.cutHole;
   if (formed) {

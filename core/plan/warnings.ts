@@ -80,7 +80,7 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
     const ahead = job.material.speed ? taps.find((each) => each.goes === 'ahead') : undefined;
     const noRoom = ahead?.reasons.find((each) => each.code === 'chips-ahead-no-room');
     if (noRoom) {
-      const said = warn('chips-ahead-no-room', noRoom.numbers, 'chip-bulking');
+      const said = warn('chips-ahead-no-room', noRoom.numbers, 'packed-chips');
       // Once another tap leads, it is good to know and no more.
       found.push(hasBest(taps) ? { ...said, level: 'note' } : said);
     }
@@ -136,7 +136,7 @@ function threadWarnings(job: Job, taps: Judged[]): Warning[] {
   if (drill?.verdict === 'risk') {
     const { max } = drill === job.formDrill ? job.formWindow : job.window;
     const numbers = { diameter: drill.diameter, likely: drill.likely, max };
-    found.push(warn('drill-at-risk', numbers, 'handbook-drills'));
+    found.push(warn('drill-at-risk', numbers, 'drill-oversize'));
   }
   if (limits?.basis === 'computed' && thread.system === 'metric') {
     found.push(warn('limits-computed', {}, 'iso-965-1'));
@@ -157,7 +157,7 @@ export function warningsFor(job: Job, taps: Judged[], strip: StripCheck | null):
     const { matching, wanted, tensile } = strip;
     const have = job.fullThread;
     const numbers = { have, matching, wanted, tensile, ratio: have / matching };
-    found.push(warn('weak-when-stripped', numbers, 'fed-std-h28'));
+    found.push(warn('weak-when-stripped', numbers, 'shear-strength'));
   }
   return found;
 }

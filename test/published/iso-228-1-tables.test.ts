@@ -1,5 +1,5 @@
 /**
- * G threads against ISO 228-1 sizes as an open CAD data set and a handbook page agree on them, and minor
+ * G threads against ISO 228-1 sizes as threadlib (BSD 3-Clause) and a handbook page agree on them, and minor
  * diameters against a cutting-tool maker's wall chart.
  */
 
@@ -8,7 +8,7 @@ import { basicDiameters } from '../../core/thread/profile';
 import { limitsOf, read } from '../core/thread/read-or-throw';
 import { G_MINOR, G_TOLERANCE } from './tables/pipe';
 
-describe('ISO 228-1 sizes in open data and a handbook, mm', () => {
+describe('ISO 228-1 sizes in threadlib and a handbook, mm', () => {
   test.each([
     ['1/16', 7.723, 7.142, 6.561],
     ['1/8', 9.728, 9.147, 8.566],
@@ -39,7 +39,7 @@ describe("ISO 228-1 minor diameters on a tool maker's wall chart, mm", () => {
   });
 });
 
-describe('ISO 228-1 pitch-diameter tolerances in open data, mm', () => {
+describe('ISO 228-1 pitch-diameter tolerances in threadlib, mm', () => {
   test.each(G_TOLERANCE)('G%s: %d', (size, tolerance) => {
     const { pitch, basis } = limitsOf(`G${size}`);
     expect(pitch.max - pitch.min).toBeCloseTo(tolerance, 9);

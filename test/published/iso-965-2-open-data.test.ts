@@ -1,5 +1,5 @@
 /**
- * Metric 6H limits against ISO 965-2 values as an open CAD data set tabulates them, M1 to M64, with
+ * Metric 6H limits against ISO 965-2 values as threadlib (BSD 3-Clause) tabulates them, M1 to M64, with
  * D2max of the coarse sizes also in a tap maker's catalogue and a gauge maker's chart.
  */
 
@@ -19,7 +19,7 @@ const cells = (row: Record<string, string>) => [
 const named = (status: string) =>
   rows.filter((row) => row['status'] === status).map((row) => [row['designation']!, row] as const);
 
-describe('ISO 965-2 values as tabulated in open data', () => {
+describe('ISO 965-2 values as tabulated in threadlib', () => {
   test('the file has the rows it should', () => {
     expect(named('ok')).toHaveLength(74);
     expect(named('reject-row')).toHaveLength(7);
@@ -54,7 +54,7 @@ describe('ISO 965-2 values as tabulated in open data', () => {
  * Seven rows of the data set contradict ISO 724 or the tolerance that the same set gives for the same pitch
  * and diameter step; the standard's own values stand.
  */
-describe('rows of the open data that are misprints', () => {
+describe('rows of threadlib that are misprints', () => {
   const misprints: [string, string, string[]][] = [
     ['M1.4x0.3', 'basic sizes of another pitch', ['1.075', '1.160', '1.205', '1.280']],
     ['M5.5x0.5', 'M4.5x0.5, same step, has TD2 0.100', ['4.959', '5.099', '5.175', '5.275']],

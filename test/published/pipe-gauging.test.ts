@@ -1,11 +1,12 @@
 /**
- * Pipe threads: ASME B1.20.1 gauge diameters (from memory of its table 2, recomputed), ISO 228-1 drills in their
+ * Pipe threads: ASME B1.20.1 gauge diameters (from memory of its table 2, recomputed; what a pipe stockist prints of
+ * the same table stands in tables/pipe.ts), ISO 228-1 drills in their
  * limits, ISO 7-1 gauge lengths (from memory).
  */
 import { describe, expect, it } from 'vitest';
 import { pipeNotes, readThread, threadLimits } from '../../core';
 import { turnsToMouth } from '../../core/gauge/pipe';
-import { B1_20_1 } from './tables/pipe';
+import { B1_20_1, NPT_PRINTED } from './tables/pipe';
 
 function notes(text: string) {
   const thread = readThread(text);
@@ -23,6 +24,15 @@ describe('NPT: pitch diameters at the small end and at the mouth, and effective 
     expect(sizes!.effective / 25.4).toBeCloseTo(effective, 4);
     expect(gauge!.length / 25.4).toBeCloseTo(engagement, 4);
     expect(gauge!.turns).toBe(1);
+  });
+
+  it('1-1/2: the stockist prints .402 for the hand-tight length; its own diameters say .420', () => {
+    const { sizes, gauge } = notes('1-1/2 NPT');
+    const [, mouth] = NPT_PRINTED.find(([size]) => size === '1-1/2-11.5')!;
+    // E0 = D - (0.05 D + 1.1) P with D 1.900 and 11.5 threads: 1.79609.
+    expect((mouth - 1.79609) * 16).toBeCloseTo(0.42, 3);
+    expect(gauge!.length / 25.4).toBeCloseTo(0.42, 9);
+    expect(sizes!.pitchSmallEnd / 25.4).toBeCloseTo(1.79609, 5);
   });
 
   it('1/4-18: the plug makes about four turns to the mouth, give or take one', () => {

@@ -1,8 +1,9 @@
 /**
  * Stripping areas against printed tables, and against a numerical integration of the sheared surface.
- * - Internal area in square inches per inch of engagement, class 2B with a 2A screw: a fastener data sheet (one page,
+ * - Internal area in square inches per inch of engagement, class 2B with a 2A screw: one page of a maker of fasteners (
  *   "Tensile Stress, Thread Root & Thread Stripping Areas").
- * - Both areas at one diameter of engagement, 2A/2B: a published table of ANSI thread stress and shear areas.
+ * - Both areas at one diameter of engagement, 2A/2B: a public table of ANSI thread stress and shear areas; whose page it
+ *   was is not on record.
  * - Required engagement for equal strengths: Machinery's Handbook 24th ed., formula 1.
  */
 import { describe, expect, it } from 'vitest';
@@ -12,7 +13,7 @@ import { perInch, printedTo, SHEET, sizes, STRESS_TABLE } from './tables/areas';
 
 const INCH = 25.4;
 
-describe('fastener data sheet, class 2B', () => {
+describe('a fastener maker’s page of stripping areas, class 2B', () => {
   it.each(SHEET)('%s: tensile %d in², internal %d in²/in', (text, tensile, internal) => {
     const own = sizes(text);
     const area = tensileArea(own.diameter, own.pitch, 'inch') / INCH ** 2;

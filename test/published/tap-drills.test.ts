@@ -1,5 +1,5 @@
 /**
- * Tap drills as printed in ISO 2306 (an open CAD data set labelled so) and in handbook lists,
+ * Tap drills as printed in ISO 2306 (FreeCAD's table, which is labelled so) and in handbook lists,
  * judged against the class limits; probable oversize after the handbook (from memory).
  */
 import { describe, expect, it } from 'vitest';

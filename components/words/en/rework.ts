@@ -28,7 +28,7 @@ export const REWORK = {
   minor: 'Minor diameter at least',
   major: 'Its thread reaches to',
   wall: 'Wall to keep beyond that',
-  note: 'Limits at the top come from the insert’s own data sheet. The wall is a setter’s judgement: the designer decides.',
+  note: 'Limits at the top come from the insert’s own data sheet. The wall is common practice: the designer decides.',
   before: 'First, read all the gauges',
   mark: 'Keep such parts apart, marked and locked away from good ones, until the word has come.',
 } as const;

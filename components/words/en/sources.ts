@@ -44,6 +44,12 @@ export const SOURCE_KINDS: Record<SourceKind, { heading: string; mark: string; m
       mark: 'from memory',
       meaning: 'Recalled and not read again. Check it before you rely on it.',
     },
+    estimate: {
+      heading: 'Estimates of ours',
+      mark: 'our estimate',
+      meaning:
+        'A figure chosen by judgement, with no test and no document behind it. Watch the first holes.',
+    },
     derived: {
       heading: 'Worked out here',
       mark: 'derived here',

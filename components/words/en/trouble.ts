@@ -49,7 +49,7 @@ export const TROUBLE = {
   bestTap: 'the plan’s first choice',
   matrix: 'The whole list',
   matrixText:
-    'Every symptom with its causes, the most frequent first, the checks that tell them apart, and what to change. Ranks are one setter’s judgement; yours may differ.',
+    'Every symptom with its causes, the most frequent first, the checks that tell them apart, and what to change. Ranks are common practice; yours may differ.',
   matrixCause: 'Cause',
   matrixCheck: 'Check that shows it',
   matrixChange: 'Change to try',

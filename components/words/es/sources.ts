@@ -45,6 +45,12 @@ export const SOURCE_KINDS: Same<typeof english.SOURCE_KINDS> = {
     mark: 'de memoria',
     meaning: 'Recordado y no vuelto a leer. Compruébelo antes de fiarse.',
   },
+  estimate: {
+    heading: 'Estimaciones nuestras',
+    mark: 'estimación nuestra',
+    meaning:
+      'Una cifra elegida a juicio, sin ensayo ni documento detrás. Vigile los primeros agujeros.',
+  },
   derived: {
     heading: 'Deducido aquí',
     mark: 'deducido aquí',

@@ -1,6 +1,6 @@
 /**
  * Ten mishaps of an invented shop, each with the cause a setter would put first.
- * Expected causes: a setter's reading of the trade's troubleshooting rules, common practice.
+ * Expected causes: the trade's troubleshooting rules, common practice.
  */
 import { describe, expect, test } from 'vitest';
 import { planHole, type HoleRequest } from '../../../core';

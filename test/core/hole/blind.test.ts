@@ -1,4 +1,4 @@
-/** The blind-hole sum from each side. Expected depths: derived in pitches, and a setter's own (common practice). */
+/** The blind-hole sum from each side. Expected depths: derived in pitches, and common practice. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {

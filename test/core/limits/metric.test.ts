@@ -13,7 +13,7 @@ const microns = (text: string) => {
   };
 };
 
-describe('grades (ISO 965-1, 6 from open data, the others from memory)', () => {
+describe('grades (ISO 965-1, 6 from threadlib, the others from memory)', () => {
   test.each([
     ['M8-4H', 100, 170],
     ['M8-5H', 125, 212],
@@ -44,7 +44,7 @@ describe('a diameter on the edge of two steps belongs to the smaller', () => {
   });
 });
 
-describe('position G lies above basic by its deviation (open data)', () => {
+describe('position G lies above basic by its deviation (FreeCAD)', () => {
   test('M8x1-6G: 26 micrometres up, tolerances unchanged', () => {
     expect(printed('M8x1-6G', 3)).toEqual(['6.943', '7.179', '7.376', '7.526']);
     expect(limitsOf('M8x1-6G').majorMin).toBe(8.026);

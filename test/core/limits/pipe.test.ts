@@ -64,7 +64,7 @@ test('a G thread of a pitch that its standard lacks is refused, not guessed', ()
   }
 });
 
-test('G has one class and the drills in use fall inside (open data)', () => {
+test('G has one class and the drills in use fall inside (FreeCAD)', () => {
   const drills = { '1/8': 8.8, '1/4': 11.8, '3/8': 15.25, '1/2': 19, '3/4': 24.5, '1': 30.75 };
   for (const [size, drill] of Object.entries(drills)) {
     const { minor } = limitsOf(`G${size}`);

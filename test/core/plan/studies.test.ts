@@ -1,4 +1,4 @@
-/** The blind hole and the chip room, asked by a thread's name. Expected depths: derived, and a setter's own. */
+/** The blind hole and the chip room, asked by a thread's name. Expected depths: derived, and common practice. */
 import { describe, expect, it } from 'vitest';
 import { planHole } from '../../../core';
 import { blindStudy, type BlindQuestion } from '../../../core/plan/blind-study';

@@ -11,7 +11,7 @@ function loads(request: HoleRequest, chamfer = usualChamfer(request)): TapLoad[]
 const of = (list: TapLoad[], style: string) => list.find((each) => each.style === style)!;
 
 describe('jobs an experienced setter checked (common practice; torque within the model’s own band)', () => {
-  // The setter's figures are for the middle of a band of drills: the drill alone moves torque by a sixth.
+  // The figures of common practice are for the middle of a band of drills: the drill alone moves torque by a sixth.
   const within = (found: number, expected: number) =>
     expect(Math.abs(found / expected - 1)).toBeLessThan(0.2);
 

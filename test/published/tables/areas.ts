@@ -52,7 +52,7 @@ export const STRENGTH_TABLES: PublishedTable[] = [
     id: 'tensile-area',
     title: 'Tensile stress area of the screw',
     source: 'handbook-stress-areas',
-    read: 'A fastener data sheet.',
+    read: 'One page, “Tensile Stress, Thread Root & Thread Stripping Areas”, of a maker of fasteners, who is not named here.',
     unit: 'in²',
     places: 4,
     tolerance: 'the last printed digit',
@@ -82,7 +82,7 @@ export const STRENGTH_TABLES: PublishedTable[] = [
     id: 'shear-areas',
     title: 'Shear areas at one diameter of engagement, 2A with 2B',
     source: 'handbook-stress-areas',
-    read: 'A published table of thread stress and shear areas.',
+    read: 'A public table of ANSI thread stress and shear areas; whose page it was is not on record.',
     unit: 'in²',
     places: 3,
     tolerance:

@@ -54,7 +54,7 @@ export const DRILL_TABLES: PublishedTable[] = [
     id: 'percent',
     title: 'Handbook tap drills: percent of thread, US shop base',
     source: 'handbook-drills',
-    read: 'Handbook lists.',
+    read: 'The lists of cq_warehouse (Apache 2.0) and of printed drill charts; percentages as printed with them.',
     unit: '%',
     places: 0,
     tolerance: 'the lists round to whole percent, not always to the nearest',
@@ -67,7 +67,7 @@ export const DRILL_TABLES: PublishedTable[] = [
   {
     id: 'oversize',
     title: 'How much a drill probably cuts over its size',
-    source: 'handbook-drills',
+    source: 'drill-oversize',
     read: 'Handbook means, from memory.',
     unit: 'in',
     places: 4,

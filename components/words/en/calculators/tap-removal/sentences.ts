@@ -149,6 +149,6 @@ export function askedParts({ thread, tap }: RemovalAnswer): string[] {
 
 export const ASSUMED = [
   'A tap of high-speed steel. Carbide breaks to pieces: pick those out, or spark them.',
-  'Times and risks are one setter’s experience; yours may differ twofold.',
+  'Times and risks are common practice; yours may differ twofold.',
   'Nothing here says that the part may be used afterwards.',
 ];
