@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { afterBuild } from './site/build/after.ts';
+import { onlyWithNotice } from './site/build/shipped.ts';
 import { outOfLanguage } from './site/build/translation.ts';
 import { spoken, translatedPages } from './site/language.ts';
 import { maths } from './site/markdown/maths.ts';
@@ -41,7 +42,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [spoken(LANGUAGE)],
+    plugins: [spoken(LANGUAGE), onlyWithNotice()],
     environments: {
       client: {
         // Half of the pages with script share what is in this file: by itself the builder makes twice as

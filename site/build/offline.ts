@@ -5,6 +5,7 @@ import { globSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { refuseUnnoticed } from './shipped.ts';
 import { WORKER_ADDRESS, type Listed } from '../offline/messages.ts';
 
 const WORKER = fileURLToPath(new URL('../offline/worker.ts', import.meta.url));
@@ -31,7 +32,7 @@ export async function writeWorker(folder: string): Promise<{ handbook: number; t
     .sort(([a], [b]) => (a < b ? -1 : 1));
   const threads = files.filter(([address]) => isThreadFile(address));
   const handbook = files.filter(([address]) => !isThreadFile(address));
-  await build({
+  const { metafile } = await build({
     entryPoints: [WORKER],
     outfile: join(folder, WORKER_ADDRESS),
     bundle: true,
@@ -43,7 +44,9 @@ export async function writeWorker(folder: string): Promise<{ handbook: number; t
       HANDBOOK_FILES: JSON.stringify(handbook),
       THREAD_FILES: JSON.stringify(threads),
     },
+    metafile: true,
     logLevel: 'error',
   });
+  refuseUnnoticed(metafile, WORKER_ADDRESS);
   return { handbook: handbook.length, threads: threads.length };
 }
