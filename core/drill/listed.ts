@@ -3,7 +3,7 @@
  * They are a starting point only: each is judged against the class on the drawing.
  */
 
-/** ISO 2306, coarse metric, mm, read in FreeCAD's table, which is labelled so. Keyed by major diameter. */
+/** ISO 2306, coarse metric, mm, read in the table of `freecad`, which is labelled so. Keyed by major diameter. */
 // prettier-ignore
 export const ISO_2306_COARSE: Readonly<Record<string, number>> = {
   1: .75, 1.1: .85, 1.2: .95, 1.4: 1.1, 1.6: 1.25, 1.8: 1.45, 2: 1.6, 2.2: 1.75, 2.5: 2.05, 3: 2.5,
@@ -13,7 +13,7 @@ export const ISO_2306_COARSE: Readonly<Record<string, number>> = {
 };
 
 /**
- * Common inch tap drills as cq_warehouse and printed lists give them (1-1/8 and larger from memory).
+ * Common inch tap drills as `cq-warehouse` and printed lists give them (1-1/8 and larger from memory).
  * Keyed `size-tpi`. Several are trap drills: they leave the hole outside the class.
  */
 // prettier-ignore

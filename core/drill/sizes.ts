@@ -1,7 +1,7 @@
 /**
  * Diameters of stocked twist drills.
  *
- * Number drills: from memory, checked against cq_warehouse (six of its sizes are rounded). Letters: cq_warehouse.
+ * Number drills: from memory, checked against `cq-warehouse` (six of its sizes are rounded). Letters: `cq-warehouse`.
  * Fractions: 1/64 steps to 1-3/4, 1/32 to 2-1/4, 1/16 to 4 (from memory).
  * Metric: the steps that stock lists keep (common practice, recalled) together with
  * the sizes that ISO 2306 lists for tapping.

@@ -7,7 +7,7 @@ import { roundHalfUp } from '../units';
 import { limitsNote, limitsProblem } from './codes';
 import type { ThreadLimits } from './limits';
 
-/** Tolerances of G internal threads by threads per inch, mm: pitch and minor diameter. ISO 228-1, read in threadlib. */
+/** Tolerances of G internal threads by threads per inch, mm: pitch and minor diameter. ISO 228-1, read in `threadlib`. */
 const G_TOLERANCE: Readonly<Record<number, { pitch: number; minor: number }>> = {
   28: { pitch: 0.107, minor: 0.282 },
   19: { pitch: 0.125, minor: 0.445 },

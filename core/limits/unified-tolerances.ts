@@ -37,7 +37,7 @@ function nearestStep(diameter: number): number {
 
 /**
  * External class 2A pitch-diameter tolerance, inches to six places, on which all classes rest:
- * 0.0015 D^(1/3) + 0.0015 LE^(1/2) + 0.015 P^(2/3). Source: ASME B1.1 as threadlib and BOSL2 write it; recomputed.
+ * 0.0015 D^(1/3) + 0.0015 LE^(1/2) + 0.015 P^(2/3). Source: ASME B1.1 as `threadlib` and `bosl2` write it; recomputed.
  */
 export function pitchToleranceTwoA(diameter: number, tpi: number): number {
   const series = unifiedSeries(diameter, tpi);
