@@ -90,6 +90,18 @@ export const SOURCES = {
     trust:
       'Form letters and ranges as tap makers’ catalogues print them; they differ by half a thread. The standards were not read.',
   },
+  'din-tap-lengths': {
+    title: 'DIN 371, 374 and 376, Machine taps: lengths and shanks',
+    kind: 'standard',
+    trust: 'As printed in catalogues; rows that were recalled are marked from memory.',
+  },
+  'handbook-tap-blanks': {
+    title: "Machinery's Handbook, standard tap dimensions (ASME B94.9), table 6, page 986",
+    kind: 'handbook',
+    edition: '31st',
+    trust:
+      'Overall lengths and shanks from #4 to 1 inch read on the page; lengths of thread from memory.',
+  },
   'iso-2306': {
     title: 'ISO 2306, Drills for use prior to tapping screw threads',
     kind: 'standard',

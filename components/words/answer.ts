@@ -7,6 +7,7 @@ import { CHIP_FORMS } from './en/names';
 import { drillName, length, limitRange, threadRange, torque } from './format';
 import { materialShort, styleBefore } from './names';
 import { blockOf, type Block } from './block';
+import { say } from './say';
 import { fill } from './template';
 import type { Unit } from './format';
 
@@ -37,7 +38,8 @@ function tapParts(tap: TapChoice): Part[] {
 
 function holeParts(plan: HolePlan, tap: TapChoice, unit: Unit): Part[] {
   const drill = tap.drill ?? plan.drill;
-  if (drill) return [plain(ANSWER.drill), strong(drillName(drill))];
+  const cored = plan.warnings.some(({ code }) => code === 'cored-hole');
+  if (drill) return [plain(cored ? ANSWER.open : ANSWER.drill), strong(drillName(drill))];
   const { min, max } = plan.remedies.find(({ code }) => code === 'bore-or-ream')?.numbers ?? {};
   return min === undefined || max === undefined
     ? [plain(ANSWER.noDrill)]
@@ -45,9 +47,21 @@ function holeParts(plan: HolePlan, tap: TapChoice, unit: Unit): Part[] {
 }
 
 function depthParts(tap: TapChoice, request: HoleRequest, unit: Unit): Part[] {
+  const { tip, shoulder, fromFace } = tap.depth;
   return request.hole.kind === 'through'
-    ? [plain(ANSWER.through), strong(length(tap.depth.tip, unit)), plain('.')]
-    : [plain(ANSWER.shoulder), strong(length(tap.depth.shoulder, unit)), plain(ANSWER.deep)];
+    ? [plain(ANSWER.through), strong(length(tip, unit)), ...face(fromFace?.tip, unit), plain('.')]
+    : [
+        plain(ANSWER.shoulder),
+        strong(length(shoulder, unit)),
+        plain(ANSWER.deep),
+        ...face(fromFace?.shoulder, unit),
+        plain('.'),
+      ];
+}
+
+/** The same depth from the face, where depths count from a counterbore's floor or a flat. */
+function face(depth: number | undefined, unit: Unit): Part[] {
+  return depth === undefined ? [] : [plain(say(ANSWER.fromFace, { depth: length(depth, unit) }))];
 }
 
 function blockedParts(block: Block, unit: Unit): Part[] {
@@ -79,6 +93,26 @@ function blockedParts(block: Block, unit: Unit): Part[] {
         plain(words.belowTail),
         strong(length(number('needed'), unit)),
         plain(words.belowEnd),
+      ];
+    case 'flat':
+      return [
+        strong(words.flat),
+        plain(words.flatTail),
+        strong(length(number('diameter'), unit)),
+        plain(words.flatEnd),
+      ];
+    case 'synchronous':
+      return [strong(words.synchronous), plain(words.synchronousTail)];
+    case 'gone':
+      return [strong(words.gone), plain(words.goneTail)];
+    case 'reach':
+      return [
+        strong(words.reach),
+        plain(words.reachTail),
+        strong(length(number('needed'), unit)),
+        plain(words.reachMost),
+        strong(length(number('most'), unit)),
+        plain('.'),
       ];
     case 'hard':
       return [strong(words.hard), plain(words.hardTail)];
@@ -125,6 +159,7 @@ export function becauseSentence(plan: HolePlan, request: HoleRequest, unit: Unit
     if (block.kind !== 'depth' && block.kind !== 'spindle') return '';
     return fill(BECAUSE.noneFits[block.kind], block.numbers, unit);
   }
+  if (plan.warnings.some(({ code }) => code === 'crossing')) return BECAUSE.crossing;
   const material = findMaterial(request.material);
   const sentence = BECAUSE[request.hole.kind][best.chips.goes];
   const values = {

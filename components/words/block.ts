@@ -2,8 +2,11 @@
 
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 
+/** What the part around the hole refuses every tap for. */
+export type PartKind = 'flat' | 'synchronous' | 'gone' | 'reach';
+
 export interface Block {
-  kind: 'depth' | 'spindle' | 'below' | 'hard' | 'other';
+  kind: 'depth' | 'spindle' | 'below' | 'hard' | 'other' | PartKind;
   /** Numbers of the reason that decides. */
   numbers: Record<string, number>;
   /** The tap that comes nearest. */
@@ -32,6 +35,22 @@ const KINDS = [
   ['below-clearance', 'below', 'needed'],
 ] as const;
 
+const PART_KINDS = [
+  ['needs-flat', 'flat'],
+  ['no-thread-left', 'gone'],
+  ['needs-synchronous', 'synchronous'],
+  ['no-stock-tap', 'reach'],
+] as const;
+
+/** The part's own reason, where every tap has it. */
+function partBlock(cut: readonly TapChoice[]): Pick<Block, 'kind' | 'numbers'> | undefined {
+  for (const [code, kind] of PART_KINDS) {
+    const said = cut.map(({ reasons }) => reasons.find((each) => each.code === code));
+    if (said.length > 0 && said.every(Boolean)) return { kind, numbers: said[0]!.numbers };
+  }
+  return undefined;
+}
+
 const rejections = (tap: TapChoice) =>
   tap.reasons.filter(({ code }) => (REJECTING as readonly string[]).includes(code));
 
@@ -49,6 +68,8 @@ export function blockOf(plan: HolePlan, request: HoleRequest): Block {
   if (cut.some(({ reasons }) => reasons.some(({ code }) => code === 'too-hard'))) {
     return { kind: 'hard', numbers: {}, asked };
   }
+  const part = partBlock(cut);
+  if (part) return { ...part, asked };
   for (const [code, kind, measure] of KINDS) {
     const nearest = cut
       .flatMap((tap) => {

@@ -30,6 +30,8 @@ const KINDS = {
   times: (value: number) => say(MEASURED.times, { count: format.decimals(value, 2) }),
   degrees: (value: number) => `${format.decimals(value, 0)}°`,
   speed: (value: number) => `${format.decimals(value, 1)} m/min`,
+  /** Shows nothing: keeps a part in brackets only where the number is there. */
+  only: () => '',
   strength: (value: number) => `${format.decimals(value, 0)} N/mm²`,
 } as const satisfies Record<string, (value: number, unit: Unit) => string>;
 

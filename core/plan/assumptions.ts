@@ -6,6 +6,7 @@ import { WORN } from '../tap/styles';
 import type { ShopScale } from './candidates';
 import type { AssumptionCode } from './codes';
 import type { Job } from './job';
+import { partAssumptions } from './part-assumptions';
 import type { StripCheck } from './strength';
 import type { Assumption } from './types';
 
@@ -80,6 +81,7 @@ export function assumptionsFor(
     ...holeAssumptions(job),
     ...machineAssumptions(job),
     ...tapAssumptions(job, scale, web),
+    ...partAssumptions(job),
   ];
   if (strip) found.push(assume('screw-grade', { tensile: strip.tensile }, 'screw-grades'));
   return found;

@@ -23,6 +23,17 @@ export const REQUEST_PROBLEM_CODES = [
   'coating-out-of-range',
   'measured-out-of-range',
   'learned-out-of-range',
+  'entry-out-of-range',
+  'flat-through-part',
+  'crossing-kind-unknown',
+  'crossing-width-out-of-range',
+  'crossing-from-out-of-range',
+  'crossing-cut-unknown',
+  'counterbore-out-of-range',
+  'counterbore-narrow',
+  'cored-unknown',
+  'later-unknown',
+  'duty-unknown',
 ] as const;
 
 export const REASON_CODES = [
@@ -75,6 +86,13 @@ export const REASON_CODES = [
   'fits-if-room-below',
   'fits-if-spindle',
   'fits-if-chips-may-fall',
+  'needs-flat',
+  'needs-synchronous',
+  'no-thread-left',
+  'no-stock-tap',
+  'bridges-crossing',
+  'drops-into-crossing',
+  'catches-in-crossing',
 ] as const;
 
 export const WARNING_CODES = [
@@ -101,6 +119,16 @@ export const WARNING_CODES = [
   'limits-computed',
   'minor-limit-unknown',
   'mill-feed-setting',
+  'duty-not-judged',
+  'entry-face',
+  'crossing',
+  'crossing-after',
+  'tap-reach',
+  'counterbore-tight',
+  'cored-hole',
+  'later-hardening',
+  'later-coating',
+  'later-welding',
 ] as const;
 
 export const REMEDY_CODES = [
@@ -121,6 +149,9 @@ export const REMEDY_CODES = [
   'longer-engagement',
   'extruded-or-insert',
   'softer-screw-or-insert',
+  'flat-first',
+  'tap-before-crossing',
+  'longer-tap',
 ] as const;
 
 export const ASSUMPTION_CODES = [
@@ -146,6 +177,17 @@ export const ASSUMPTION_CODES = [
   'fluid-oil',
   'minor-limit-borrowed',
   'pipe-hole-straight',
+  'entry-square',
+  'crossing-none',
+  'crossing-whole',
+  'counterbore-none',
+  'counterbore-datum',
+  'flat-datum',
+  'drilled-solid',
+  'later-none',
+  'duty-none',
+  'tap-length-stock',
+  'tap-length-unknown',
 ] as const;
 
 export type ReasonCode = (typeof REASON_CODES)[number];

@@ -15,12 +15,16 @@ import { chipsShort } from '../material/table';
 import type { Thread } from '../thread/thread';
 import { inchSystem, limitedHole, taperHole, type JobParts } from './cut-hole';
 import { taperPipe, WRENCH_TURNS, type TaperPipe } from './taper';
+import { datumOf, seated, type Datum } from './part-fields';
 import type { HoleRequest, Spindle } from './types';
 
 export { holeWindow, wantsLargestHole } from './cut-hole';
 
 export interface Job {
+  /** As seen from where its depths count; see `datum`. */
   request: HoleRequest;
+  /** Where depths count from, mm below the face at the axis. */
+  datum: Datum;
   thread: Thread;
   /** Null for a taper pipe thread, which no two limits judge. */
   limits: ThreadLimits | null;
@@ -86,7 +90,9 @@ function fullThreadOf({ request, thread }: JobParts, taper: TaperPipe | null): n
 }
 
 /** Sizes the hole and takes the defaults. Lengths mm. Sources: as the parts it calls. */
-export function prepareJob(parts: JobParts): Job {
+export function prepareJob(asked: JobParts): Job {
+  const datum = datumOf(asked.request, asked.thread);
+  const parts = { ...asked, request: seated(asked.request, datum) };
   const { request, thread, limits, material } = parts;
   const taper = taperPipe(thread);
   const major = taper?.major ?? tapMajor(thread);
@@ -105,6 +111,7 @@ export function prepareJob(parts: JobParts): Job {
   const hole = drill?.diameter ?? (window.min + window.max) / 2;
   return {
     request,
+    datum,
     thread,
     limits,
     taper,

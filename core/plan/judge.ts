@@ -13,6 +13,7 @@ import type { SourceId } from '../sources';
 import type { Candidate } from './candidates';
 import type { ReasonCode } from './codes';
 import type { Job } from './job';
+import { crossingMerits, reachRefusal } from './part-judge';
 import type { Reason } from './types';
 
 export interface Judged extends Candidate {
@@ -61,7 +62,9 @@ function reachProblems(job: Job, candidate: Candidate): Reason[] {
       reason('fits-if-room-below', { by: candidate.short, to: candidate.beyond }, 'derived'),
     ];
   }
-  const { needed, short, depth } = candidate;
+  const { short, depth } = candidate;
+  // In the drawing's measure, which does not know of a flat.
+  const needed = candidate.needed + job.datum.flat;
   const obtainable = depth.fullThread;
   const found = [
     reason('does-not-reach', { needed, short, have: needed - short, obtainable }, 'derived'),
@@ -89,7 +92,12 @@ function chipProblems(job: Job, candidate: Candidate): Reason[] {
       'fits-if-deeper',
       {
         by: needed - have + candidate.short,
-        to: job.fullThread + candidate.chamfer.threads.max * job.pitch + job.centre + needed,
+        to:
+          job.fullThread +
+          candidate.chamfer.threads.max * job.pitch +
+          job.centre +
+          needed +
+          job.datum.flat,
       },
       'packed-chips',
     ),
@@ -223,7 +231,7 @@ function merits(job: Job, candidate: Candidate): Reason[] {
       ),
     );
   }
-  found.push(...chamferMerits(job, candidate));
+  found.push(...chamferMerits(job, candidate), ...crossingMerits(job, candidate));
   found.push(...(process === 'cut' ? styleMerits(job, candidate) : formMerits(job, candidate)));
   if (candidate.share.worn > 1) {
     found.push(reason('tap-will-break', { worn: candidate.share.worn }, 'tap-chip-model'));
@@ -237,6 +245,7 @@ export function judge(job: Job, candidate: Candidate): Judged {
     ...processProblems(job, candidate),
     ...chipProblems(job, candidate),
     ...reachProblems(job, candidate),
+    ...reachRefusal(job, candidate),
     ...(STYLES[candidate.style].process === 'mill' ? [] : spindleProblems(job, candidate)),
   ];
   const fits = problems.length === 0;

@@ -1,17 +1,20 @@
 /** From a drawing's words to a tap, a hole and a card: the recommendation, each step with its reason. */
 
-import { cycleSeconds, rpmFor, tappingSpeed } from '../cycle/speed';
+import { cycleSeconds, rpmFor, shopRpm, tappingSpeed } from '../cycle/speed';
 import { answer, type Outcome } from '../outcome';
 import { STYLES } from '../tap/styles';
 import { assumptionsFor } from './assumptions';
 import { candidatesFor, webOf, type Candidate } from './candidates';
+import type { DrillChoice } from '../drill/drill';
 import type { Job } from './job';
 import { judge, type Judged } from './judge';
+import { fromFace } from './part-fields';
+import { crossedBefore, lostIn, partRefusals, reachFor } from './part-judge';
 import { jobOf } from './prepare';
 import { rank } from './rank';
 import { remediesFor } from './remedies';
 import { stripCheck } from './strength';
-import type { Cycle, HolePlan, HoleRequest, TapChoice } from './types';
+import type { Cycle, HolePlan, HoleRequest, Reason, TapChoice } from './types';
 import { spokenTap, warningsFor } from './warnings';
 
 /** Threads the tap starts above the face: pitches of approach in a cycle. Common practice. */
@@ -31,7 +34,9 @@ function cycleFor(job: Job, tap: Candidate | undefined): Cycle | null {
   const speed = tappingSpeed(job.material, job.major, job.fullThread, maxRpm);
   if (!speed || drive === 'hand' || !tap) return null;
   const travel = tap.depth.tip + APPROACH_PITCHES * job.pitch;
-  const rpm = Math.max(speed.rpm, slowestRpm(job, maxRpm));
+  // Across a gap the teeth knock back into metal: the slow end of the range.
+  const wanted = crossedBefore(job) ? Math.min(speed.rpm, shopRpm(speed.range.min)) : speed.rpm;
+  const rpm = Math.max(wanted, slowestRpm(job, maxRpm));
   return {
     rpm,
     rpmRange: speed.range,
@@ -54,14 +59,30 @@ function toChoice(job: Job, tap: Judged, isBest: boolean): TapChoice {
     chamfer: tap.chamfer,
     verdict: isBest ? 'best' : tap.fits ? 'works' : 'no',
     reasons: tap.reasons,
-    drill: tap.drill,
-    depth: tap.depth,
+    drill: promised(job, tap.drill),
+    depth: { ...tap.depth, ...fromFace(tap.depth, job.datum) },
     torque: tap.torque,
     toothLoad: tap.toothLoad,
     tapShare: tap.share,
     ...share,
     chips: tap.chips,
+    ...(STYLES[tap.style].process === 'mill' ? {} : { reach: reachFor(job, tap) }),
   };
+}
+
+/** A cast-in hole leads the drill astray: no size of it is sure to come out inside. Common practice. */
+function promised(job: Job, drill: DrillChoice | null): DrillChoice | null {
+  return job.request.cored && drill?.verdict === 'inside' ? { ...drill, verdict: 'risk' } : drill;
+}
+
+/** What the part refuses every tap stands before what a tap is refused for by itself. */
+function refused(taps: Judged[], refusals: Reason[]): Judged[] {
+  if (refusals.length === 0) return taps;
+  return taps.map((tap) => ({
+    ...tap,
+    fits: false,
+    reasons: tap.fits ? refusals : [...refusals, ...tap.reasons],
+  }));
 }
 
 function planJob(job: Job): HolePlan {
@@ -70,20 +91,22 @@ function planJob(job: Job): HolePlan {
     job,
     candidates.map((candidate) => judge(job, candidate)),
   );
-  const first = taps[0];
+  const shown = refused(taps, partRefusals(job));
+  const first = shown[0];
   const best = first?.fits && STYLES[first.style].process !== 'mill' ? first : undefined;
   const spoken = spokenTap(taps);
   const strip = stripCheck(job);
   return {
     thread: job.thread,
     limits: job.limits,
-    drill: best ? best.drill : job.drill,
-    drills: job.drills,
-    taps: taps.map((tap) => toChoice(job, tap, tap === best)),
+    drill: promised(job, best ? best.drill : job.drill),
+    drills: job.drills.map((drill) => promised(job, drill)!),
+    taps: shown.map((tap) => toChoice(job, tap, tap === best)),
     remedies: remediesFor(job, taps, strip),
     cycle: cycleFor(job, spoken),
     warnings: warningsFor(job, taps, strip),
     assumptions: assumptionsFor(job, scale, strip, spoken && webOf(job, spoken.style)),
+    ...(job.request.crossing ? { lostThread: lostIn(job) } : {}),
   };
 }
 

@@ -9,6 +9,7 @@ import { readThread } from '../thread/read';
 import { tapMajor } from '../tap/major';
 import { borrowedMinorMax } from './borrowed';
 import { prepareJob, type Job } from './job';
+import { fitProblems } from './part-checks';
 import { checkRequest } from './request';
 import type { HoleRequest } from './types';
 
@@ -36,6 +37,8 @@ export function jobOf(asked: HoleRequest, { taper = false } = {}): Outcome<Job> 
     const data = { typed: String(web) };
     return refuse({ code: 'web-out-of-range', field: 'tapWeb', data });
   }
+  const misfits = fitProblems(request, thread);
+  if (misfits.length > 0) return { ok: false, problems: misfits };
   const found = threadLimits(thread);
   // A taper pipe thread has no limits; a plan does without, a closer study of one tap does not.
   if (!found.ok && !(taper && found.problems[0]?.code === 'taper-pipe')) return found;

@@ -4,6 +4,7 @@ import { STYLES } from '../tap/styles';
 import type { ChamferClass } from '../chamfer/chamfer';
 import type { Job } from './job';
 import { wantedCourse, type Judged } from './judge';
+import { crossingRank } from './part-judge';
 
 const BLIND_ORDER: ChamferClass[] = ['semi-bottoming', 'plug', 'bottoming', 'taper'];
 const THROUGH_ORDER: ChamferClass[] = ['plug', 'semi-bottoming', 'taper', 'bottoming'];
@@ -31,6 +32,8 @@ function key(job: Job, tap: Judged): number[] {
     STYLES[tap.style].process === 'mill' ? 1 : 0,
     // A tap that a worn edge would break steps behind every tap that stands it.
     tap.share.worn > 1 ? 1 : 0,
+    // A gap that is there already decides over the way of the chips.
+    ...crossingRank(job, tap),
     chipRank(job, tap),
     order.indexOf(tap.chamfer.class),
     // Then the stronger, lower-loaded tap.

@@ -5,12 +5,13 @@ import { HAND_FINISH_CLEARANCE, obtainableThread } from '../hole/depth';
 import type { SourceId } from '../sources';
 import { STYLES } from '../tap/styles';
 import { shoulderLimit } from './candidates';
-import type { RemedyCode } from './codes';
+import type { ReasonCode, RemedyCode } from './codes';
 import type { Job } from './job';
 import { wantedCourse, type Judged } from './judge';
+import { partRemedies } from './part-remedies';
 import type { StripCheck } from './strength';
 import type { Remedy } from './types';
-import { SHARE_WATCH } from './warnings';
+import { SHARE_WATCH, spokenTap } from './warnings';
 
 function remedy(
   code: RemedyCode,
@@ -78,7 +79,12 @@ function blindRemedies(job: Job, taps: Judged[], strip: StripCheck | null): Reme
   const found = [
     remedy(
       'deeper-hole',
-      { to: wished.needed, by: wished.short, toPoint: wished.needed + point - shoulder },
+      // In the drawing's measure, which does not know of a flat.
+      {
+        to: wished.needed + job.datum.flat,
+        by: wished.short,
+        toPoint: wished.needed + job.datum.flat + point - shoulder,
+      },
       'derived',
     ),
     ...shorterThread(job, taps, strip),
@@ -149,7 +155,9 @@ function wornRemedies(job: Job, taps: Judged[], first: Judged): Remedy[] {
 
 function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
   const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
-  const tooStrong = cut.filter((tap) => tap.reasons.some((each) => each.code === 'spindle-over'));
+  const says = (tap: Judged, code: ReasonCode) => tap.reasons.some((each) => each.code === code);
+  // A stronger spindle is no help to a tap that does not reach.
+  const tooStrong = cut.filter((tap) => says(tap, 'spindle-over') && !says(tap, 'no-stock-tap'));
   const found: Remedy[] = [];
   if (tooStrong.length > 0 && !tapFits(taps)) {
     const least = Math.min(...tooStrong.map((tap) => tap.worn));
@@ -169,10 +177,11 @@ function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
 const LONGEST_USEFUL = 2.5;
 
 function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
-  if (!strip || job.fullThread >= strip.wanted - 1e-9) return [];
-  const numbers = { to: strip.wanted, matching: strip.matching };
+  if (!strip || strip.have >= strip.wanted - 1e-9) return [];
+  const { lost } = strip;
+  const numbers = { to: strip.wanted + lost, matching: strip.matching + lost };
   const { hole } = job.request;
-  if (hole.kind === 'through' && hole.thickness < strip.wanted) {
+  if (hole.kind === 'through' && hole.thickness < strip.wanted + lost) {
     return [remedy('extruded-or-insert', numbers, 'shear-strength')];
   }
   const insert = remedy('softer-screw-or-insert', numbers, 'shear-strength');
@@ -188,8 +197,11 @@ const CHEAPEST_FIRST: readonly RemedyCode[] = [
   'change-tap-early',
   'larger-hole',
   'plug-or-vacuum-chips',
+  'flat-first',
   'bore-or-ream',
+  'tap-before-crossing',
   'tap-before-hardening',
+  'longer-tap',
   'more-room-below',
   'deeper-hole',
   'shorter-thread',
@@ -216,6 +228,7 @@ export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null):
     found.push(...blindRemedies(job, taps, strip));
   }
   found.push(
+    ...partRemedies(job, spokenTap(taps)),
     ...throughRemedies(job, taps),
     ...forceRemedies(job, taps),
     ...strengthRemedies(job, strip),

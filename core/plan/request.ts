@@ -7,6 +7,7 @@ import { findMaterial } from '../material/table';
 import type { Problem } from '../outcome';
 import { STYLES } from '../tap/styles';
 import type { RequestProblemCode } from './codes';
+import { partProblems } from './part-checks';
 import type { HoleRequest } from './types';
 
 /** Longest depth a person could mean, mm. */
@@ -120,5 +121,5 @@ export function checkRequest(request: HoleRequest): Problem[] {
       complaints.add('drill-series-unknown', 'stockedDrills', series);
     }
   }
-  return complaints.list;
+  return [...complaints.list, ...partProblems(request)];
 }

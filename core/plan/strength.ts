@@ -3,11 +3,15 @@
 import { ENGAGEMENT_MARGIN, matchingEngagement, SCREW_TENSILE } from '../engagement/strip';
 import { externalMajorMin } from '../limits/external';
 import type { Job } from './job';
+import { lostIn } from './part-judge';
 
 export interface StripCheck {
   /** Engagement that matches the screw, and with the least margin, mm. */
   matching: number;
   wanted: number;
+  /** Engagement there is: the full thread less what a crossing takes, mm; and what it takes. */
+  have: number;
+  lost: number;
   /** Tensile strength of the screw reckoned with, N/mm². */
   tensile: number;
 }
@@ -37,5 +41,7 @@ export function stripCheck(job: Job): StripCheck | null {
     shear: material.shear,
     tensile,
   });
-  return { matching, wanted: matching * ENGAGEMENT_MARGIN.least, tensile };
+  const lost = lostIn(job);
+  const wanted = matching * ENGAGEMENT_MARGIN.least;
+  return { matching, wanted, have: job.fullThread - lost, lost, tensile };
 }

@@ -7,6 +7,7 @@ import type { ThreadLimits } from '../limits/limits';
 import type { MaterialId } from '../material/material';
 import type { OwnMaterialInput } from '../material/own';
 import type { SourceId } from '../sources';
+import type { TapReach } from '../tap/reach';
 import type { TapProcess, TapStyle } from '../tap/tap';
 import type { Hand, Thread } from '../thread/thread';
 import type { AssumptionCode, ReasonCode, RemedyCode, WarningCode } from './codes';
@@ -27,7 +28,10 @@ export type HoleKind =
   | { kind: 'through'; thickness: number; clearBelow?: number; chipsMayFall?: boolean }
   | { kind: 'blind'; limit?: { at: 'shoulder' | 'point'; depth: number } };
 
-/** Something that cuts across the hole. `from`: where it begins along the hole, mm from the face. */
+/**
+ * Something that cuts across the hole. `from`: where it begins along the hole, mm, counted as its depths are: from
+ * the face, or with a counterbore from its floor.
+ */
 export interface Crossing {
   kind: 'bore' | 'slot';
   /** mm */
@@ -116,6 +120,8 @@ export interface TapChoice {
     /** From the end of the full thread to the shoulder (through: to the tap's end of travel), in pitches. */
     roomInPitches: number;
     nominal: { shoulder: number; tip: number; fullThread: number };
+    /** The same depths from the face, where they count from a counterbore's floor or a flat below it. */
+    fromFace?: { shoulder: number; point: number; tip: number; fullThread: number };
   };
   /** N·m, sharp tap; all 0 for a thread mill, whose forces are not planned here. */
   torque: { low: number; expected: number; high: number };
@@ -127,6 +133,8 @@ export interface TapChoice {
   spindleShare?: number;
   /** `neededRoom`: mm of free hole below the tap's nose that the chips want. */
   chips: { goes: ChipCourse; fits: boolean | 'check'; neededRoom: number };
+  /** Whether a stock tap gets that deep, mm; left out for a thread mill. */
+  reach?: TapReach;
 }
 
 export interface Cycle {
@@ -150,4 +158,6 @@ export interface HolePlan {
   cycle: Cycle | null;
   warnings: Warning[];
   assumptions: Assumption[];
+  /** Full thread that a crossing takes, mm; left out where nothing is said to cross. */
+  lostThread?: number;
 }

@@ -36,6 +36,16 @@ const LEVELS: Record<WarningCode, WarningLevel> = {
   'limits-computed': 'note',
   'minor-limit-unknown': 'caution',
   'mill-feed-setting': 'caution',
+  'duty-not-judged': 'stop',
+  'entry-face': 'caution',
+  crossing: 'caution',
+  'crossing-after': 'caution',
+  'tap-reach': 'caution',
+  'counterbore-tight': 'caution',
+  'cored-hole': 'caution',
+  'later-hardening': 'caution',
+  'later-coating': 'caution',
+  'later-welding': 'caution',
 };
 
 /**
@@ -46,7 +56,10 @@ export function warningLevel(
   code: WarningCode,
   numbers: Readonly<Record<string, number>> = {},
 ): WarningLevel {
-  const { worn = 0, spindle = 0, diameters = 0, ratio = 0 } = numbers;
+  const { worn = 0, spindle = 0, diameters = 0, ratio = 0, left = 1 } = numbers;
+  // No thread is left, or no tap to be bought gets there.
+  if (code === 'crossing' && left < 1e-9) return 'stop';
+  if (code === 'tap-reach' && numbers['most'] !== undefined) return 'stop';
   if (code === 'spindle-over' && worn <= spindle) return 'caution';
   if (code === 'deep-thread' && diameters > DEEP_CAUTION + 1e-9) return 'caution';
   if (code === 'tap-share-high' && worn < WORN_CAUTION) return 'note';

@@ -7,6 +7,7 @@ import { WATCH } from '../tap/twist';
 import type { WarningCode } from './codes';
 import type { Job } from './job';
 import type { Judged } from './judge';
+import { partWarnings } from './part-warnings';
 import type { StripCheck } from './strength';
 import type { TaperPipe } from './taper';
 import type { Warning } from './types';
@@ -127,7 +128,6 @@ function threadWarnings(job: Job, taps: Judged[]): Warning[] {
   const found: Warning[] = [];
   if (job.taper) found.push(warn('taper-pipe', taperNumbers(job.taper), 'common-practice'));
   if (thread.hand === 'left') found.push(warn('left-hand'));
-  if (request.interrupted) found.push(warn('interrupted'));
   if (request.coating && request.coating.thickness[1] > 0) {
     const [min, max] = request.coating.thickness;
     const numbers = { min, max, pitchMin: 4 * min, pitchMax: 4 * max };
@@ -149,13 +149,13 @@ function threadWarnings(job: Job, taps: Judged[]): Warning[] {
 export function warningsFor(job: Job, taps: Judged[], strip: StripCheck | null): Warning[] {
   const found = [
     ...forceWarnings(job, taps),
+    ...partWarnings(job, spokenTap(taps)),
     ...threadWarnings(job, taps),
     ...holeWarnings(job, taps),
     ...materialWarnings(job),
   ];
-  if (strip && job.fullThread < strip.wanted - 1e-9) {
-    const { matching, wanted, tensile } = strip;
-    const have = job.fullThread;
+  if (strip && strip.have < strip.wanted - 1e-9) {
+    const { matching, wanted, tensile, have } = strip;
     const numbers = { have, matching, wanted, tensile, ratio: have / matching };
     found.push(warn('weak-when-stripped', numbers, 'shear-strength'));
   }

@@ -20,6 +20,28 @@ const EXTRAS: Partial<HoleRequest>[] = [
   { spindle: { drive: 'floating', torque: 2, maxRpm: 500 } },
   { spindle: { drive: 'hand' }, externalCentre: 2, drillPoint: 140, interrupted: true },
   {
+    entry: { angle: 10, flat: true },
+    crossing: { kind: 'bore', width: 3, cut: 'before' },
+    counterbore: { diameter: 40, depth: 9 },
+    cored: true,
+    later: ['harden', 'plate', 'anodise', 'weld'],
+    coating: { thickness: [0.005, 0.008] },
+    duty: 'lifting',
+  },
+  {
+    entry: { angle: 10 },
+    crossing: { kind: 'slot', width: 6, cut: 'before' },
+    counterbore: { diameter: 32, depth: 100 },
+    later: ['anodise'],
+    duty: 'pressure',
+  },
+  { crossing: { kind: 'bore', width: 70, cut: 'after' }, duty: 'structure' },
+  {
+    crossing: { kind: 'bore', width: 2, from: 1, cut: 'before' },
+    spindle: { drive: 'floating' },
+    duty: 'vehicle',
+  },
+  {
     coating: { thickness: [0.005, 0.008] },
     stockedDrills: ['fraction'],
     measured: { torque: 3, style: 'spiral-flute', chamfer: 'plug' },

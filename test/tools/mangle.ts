@@ -119,6 +119,17 @@ function request(draw: Draw): HoleRequest {
     tapWeb: sometimes(draw, () => number(draw)),
     externalCentre: sometimes(draw, () => number(draw)),
     interrupted: sometimes(draw, () => true),
+    entry: sometimes(draw, () => ({ angle: number(draw), flat: draw() < 0.5 })),
+    crossing: sometimes(draw, () => ({
+      kind: pick(draw, ['bore', 'slot', 'hole']),
+      width: number(draw),
+      from: sometimes(draw, () => number(draw)),
+      cut: pick(draw, ['before', 'after']),
+    })),
+    counterbore: sometimes(draw, () => ({ diameter: number(draw), depth: number(draw) })),
+    cored: sometimes(draw, () => true),
+    later: sometimes(draw, () => [pick(draw, ['harden', 'plate', 'anodise', 'weld', 'paint'])]),
+    duty: sometimes(draw, () => pick(draw, ['lifting', 'pressure', 'medical', 'none'])),
     coating: sometimes(draw, () => ({
       thickness: [number(draw) / 1000, number(draw) / 1000] as [number, number],
     })),

@@ -8,7 +8,9 @@ export const ANSWER = {
   bore: 'Bore or ream to ',
   noDrill: 'Bore or ream the hole into its class, for no stocked drill suits',
   shoulder: ', shoulder ',
-  deep: ' deep.',
+  deep: ' deep',
+  fromFace: ' ({depth} from the face)',
+  open: 'Open the cast hole to ',
   through: ' right through; run the tap to ',
   leftHand: 'Left-hand ',
   none: {
@@ -25,6 +27,16 @@ export const ANSWER = {
     below: 'Not enough room below',
     belowTail: ': the tap must run ',
     belowEnd: ' past the far face.',
+    flat: 'Cut a flat first',
+    flatTail: ': on a face that slants so much a drill walks off. Make it ',
+    flatEnd: ' across, square to the hole.',
+    synchronous: 'Only on a synchronous spindle',
+    synchronousTail: ': the tap crosses a gap and must keep to its pitch. Or tap before it is cut.',
+    gone: 'No thread would be left',
+    goneTail: ': what crosses the hole takes all of it.',
+    reach: 'No stock tap gets that deep',
+    reachTail: ': it must go in ',
+    reachMost: ', and the most is ',
     other: 'No tap suits this hole as drawn',
     otherTail: '.',
   },
@@ -44,6 +56,8 @@ export const BECAUSE = {
     back: 'Through, but the chips are to come back up.',
     none: 'Through, and a formed thread drops no chips.',
   },
+  crossing:
+    'What already crosses the hole decides: the tap must keep teeth in metal all the way over it.',
   longerWouldNeed:
     'A chamfer of {threads} threads would last longer but needs {needed:length}[, {short:length} more than the drawing allows].',
   noneFits: {

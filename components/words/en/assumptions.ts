@@ -25,6 +25,18 @@ export const ASSUMPTIONS: Record<AssumptionCode, string> = {
   'minor-limit-borrowed': 'Upper limit of the minor diameter borrowed from the plain profile',
   'pipe-hole-straight':
     'Hole drilled straight, not taper-reamed[; before a taper reamer it would be {reamed:limit}]',
+  'entry-square': 'Face square to the hole',
+  'crossing-none': 'Nothing crosses it',
+  'crossing-whole': 'All {width:length} of the crossing lies in the thread',
+  'counterbore-none': 'No counterbore',
+  'counterbore-datum':
+    'Depths, limit and thickness count from the counterbore’s floor, {depth:length} below the face',
+  'flat-datum': 'Depths count from the flat, {sink:length} below the face at the axis',
+  'drilled-solid': 'Drilled from solid',
+  'later-none': 'Nothing done to the thread afterwards',
+  'duty-none': 'No lifting, pressure, structural, vehicle or medical duty',
+  'tap-length-stock': 'Stock tap {overall:length} long that reaches {reach:length}',
+  'tap-length-unknown': 'Length of the tap not known here: see that it reaches',
   'fluid-oil': 'Good tapping oil; dry is harder',
   'offset-on-point': 'External centre {centre:length} long, tool length set on its tip',
 };

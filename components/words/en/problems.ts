@@ -124,6 +124,24 @@ export const PROBLEMS: Record<ProblemCode, string> = {
   'spindle-out-of-range':
     'Spindle torque and speed must be more than 0, like 30 N·m and 3000 rev/min.',
 
+  // The part around the hole.
+  'entry-out-of-range': 'The face may slant from 0° to 60° off square, like 10.',
+  'flat-through-part':
+    'A flat on a face that slants so much would cut through the part. Check the angle and the thickness.',
+  'crossing-kind-unknown': 'Choose whether a bore or a slot crosses the hole.',
+  'crossing-width-out-of-range': 'Enter how wide the crossing is, more than 0, like 8.',
+  'crossing-from-out-of-range':
+    'Enter where along the hole the crossing begins, 0 or more, like 10. Leave it empty if nobody knows.',
+  'crossing-cut-unknown': 'Choose whether it is cut before or after tapping.',
+  'counterbore-out-of-range':
+    'Enter how wide and how deep the counterbore is, both more than 0, like 14 and 8.',
+  'counterbore-narrow':
+    'The counterbore must be as wide as the thread or wider, or no tap gets in. Is it the tap drill?',
+  'cored-unknown': 'Say yes or no: is the hole cast in?',
+  'later-unknown': 'Choose what is done later from the list: harden, plate, anodise or weld.',
+  'duty-unknown':
+    'Choose the duty from the list: lifting, pressure, structure, vehicle or medical.',
+
   // A line of a drawing.
   'empty-line': 'This line is empty.',
   'no-thread':

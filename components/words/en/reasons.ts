@@ -77,6 +77,19 @@ export const REASONS: Record<ReasonCode, string> = {
     'The spindle turns at {rpm:rpm} at most; the cutter would take {wanted:rpm}.',
   rubs: 'Each tooth takes only {chip:limit}: so thin that it rubs and hardens the wall instead of cutting.',
 
+  // The part around the hole.
+  'needs-flat':
+    'The face slants by {angle:number}°: it wants a flat, {diameter:length} across, before anything is drilled.',
+  'needs-synchronous': 'Across a gap only a synchronous spindle keeps the tap to its pitch.',
+  'no-thread-left': 'What crosses takes {lost:length}: all of the full thread.',
+  'no-stock-tap':
+    'No stock tap gets there: it must go in {needed:length}, and {most:length} is the most.',
+  'bridges-crossing':
+    'The gap is {gap:pitches} wide and its chamfer {min:number}–{max:number} threads long: longer than the gap, it always has teeth in metal. Measure it.',
+  'drops-into-crossing':
+    'The gap is {gap:pitches} wide, more than its chamfer of {min:number}–{max:number} threads: all its cutting teeth leave the metal at once and meet it again with a knock.',
+  'catches-in-crossing': 'The edge of a steep helix catches where the wall begins again.',
+
   // What would make it work.
   'no-drill-inside': 'No stocked drill leaves the hole it wants.',
   'fits-if-deeper': 'It fits if the hole may go {by:length} deeper.',

@@ -53,7 +53,19 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'tap-before-hardening': {
     title: 'Tap before hardening',
-    text: 'Cut the thread soft, allow for growth, and chase it after.',
+    text: 'Cut the thread soft, with the allowance your hardener gives, and plug it. Above 45 HRC do not chase it: mill it with solid carbide or grind it.',
+  },
+  'flat-first': {
+    title: 'Cut a flat first',
+    text: 'Spotface or mill it {diameter:length} across, square to the hole, with a cutter that cuts to its centre. Without it {loss:length} of the thread has metal on one side only. It ends {sink:length} below the face at the axis, and depths count from there.',
+  },
+  'tap-before-crossing': {
+    title: 'Tap first, cross after',
+    text: 'Ask whether what crosses, {width:length} wide, may be cut after the thread: the tap then meets whole metal. Deburr and gauge again afterwards.',
+  },
+  'longer-tap': {
+    title: 'Get a longer tap',
+    text: 'It must reach {needed:length} in front of what stands in its way. A long or extended tap twists and springs more: run it slower.',
   },
   'plug-or-vacuum-chips': {
     title: 'Catch the chips',

@@ -67,7 +67,7 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   },
   interrupted: {
     title: 'Broken into by another hole',
-    text: 'The cut stops and starts. Use a tap that keeps several teeth in metal all round, slow down, and clear the burr out of the cross hole.',
+    text: 'The cut stops and starts. Use a tap that keeps several teeth in metal all round, slow down, and clear the burr out of the cross hole. How wide it is, where it begins and when it is cut were not said: say so, and the plan reckons with it.',
   },
   plated: {
     title: 'Tap large for the coating',
@@ -96,6 +96,46 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
   'minor-limit-unknown': {
     title: 'Largest minor diameter not known',
     text: 'For this profile the upper limit of the minor diameter is not known with confidence. Take it from the drawing or the standard before you choose a drill.',
+  },
+  'duty-not-judged': {
+    title: 'What this thread carries is not judged here',
+    text: '[{lifting:only}It lifts: a competent person for lifting equipment must approve it.][{pressure:only}It holds pressure: the pressure code and whoever inspects to it must approve it.][{structure:only}It holds up a structure: the responsible structural engineer must approve it.][{vehicle:only}It is part of a vehicle: whoever answers for the vehicle’s approval must approve it.][{medical:only}It is part of a medical device: whoever answers for the device must approve it.] Only geometry stands here. Do not put it to use, repair it or load it on the word of this page.',
+  },
+  'entry-face': {
+    title: 'The face slants',
+    text: 'It lies {angle:number}° off square. [{bare:only}A drill walks off on it and can snap, and {loss:length} of the thread would have metal on one side only. Cut a flat first, {diameter:length} across, square to the hole.][{flat:only}Spotface it first, {diameter:length} across, with a cutter that cuts to its centre.][ Depths count from the flat’s lowest full edge, {sink:length} below the face at the axis.] The cutter bites on one side only: clamp against that, feed gently by the machine’s manual, and stay clear.',
+  },
+  crossing: {
+    title: 'The tap crosses a gap',
+    text: '[{bore:only}A bore {width:length} wide, {gap:pitches}, is there already. Take a chamfer longer than that, where there is one.][{slot:only}A slot {width:length} wide is there already and takes an arc out of every turn.] The teeth leave the metal and knock when they meet it again: straight flutes or a spiral point, many flutes, slower, and a synchronous spindle only.[ The slot is wider than a land, about {land:length}, which can drop into it: take a helix that bridges it, or tap first.][ It takes {lost:length} of the full thread and leaves {left:length}.] Chips fly out of the crossing: stay clear, deburr with a tool and never with a finger, and gauge again.',
+  },
+  'crossing-after': {
+    title: 'Crossed after tapping',
+    text: 'That is the right order. Deburr with a tool where the thread is cut open, never with a finger, flush the chips out of both, and gauge again.[{bore:only} The bore is {width:length} wide.][{slot:only} The slot takes an arc out of every turn, which no length of thread makes good.][ It takes {lost:length} of the full thread and leaves {left:length}.][{gone:only} No thread is left.]',
+  },
+  'tap-reach': {
+    title: 'A long way in for the tap',
+    text: '[An ordinary tap of this size goes in {have:length} before its shank or its holder is in the way; here it must go {needed:length}.][ One with a reduced shank reaches {reduced:length}.][No stock tap gets there: it must go in {needed:length}, and {most:length} is the most.] Measure the tap in its holder before you start.',
+  },
+  'counterbore-tight': {
+    title: 'Counterbore narrow for the tap',
+    text: 'It is {diameter:length} wide and the shank is {shank:length} thick; to let the shank in it wants {wants:length}. Shank and holder stay above it, so the tap must be long enough in front of them. See that nothing rubs and that chips find a way out.',
+  },
+  'cored-hole': {
+    title: 'Cast-in hole',
+    text: 'No size of drill is promised: a drill follows the cast hole, its taper and its hard skin. Open it first[ to {diameter:length}] with a core drill or by boring, and try it with a plain plug. In iron, feel for chilled spots with a file: where it slides, do not tap.',
+  },
+  'later-hardening': {
+    title: 'Hardened after tapping',
+    text: 'Heat moves the thread and scale fills it. Agree the allowance with whoever hardens it, plug or coat the hole for it, clean and gauge every one after. What must be cut hard is milled with solid carbide or ground. Above 45 HRC never put a tap in: it shatters.',
+  },
+  'later-coating': {
+    title: 'Coated after tapping',
+    text: '[{plate:only}Plating grows by its whole thickness. ][{anodise:only}Anodising grows by about half of its layer: count that half. ]The growth of one surface counts four times on the pitch diameter[: {pitchMin:limit} to {pitchMax:limit} here].[{unsized:only} Enter it as the coating, and the tap is judged.][ The ordinary ISO {failsIso:whole} tap fails: coated, the GO gauge will not enter.][ ISO {takesIso:whole} leaves room.][ The ordinary H{failsH:whole} tap fails: coated, the GO gauge will not enter.][ H{takesH:whole} leaves room.][ The ordinary D{failsD:whole} tap fails: coated, the GO gauge will not enter.][ D{takesD:whole} leaves room.][ The ordinary ISO {holdsIso:whole} tap leaves room for it.][ The ordinary H{holdsH:whole} tap leaves room for it.][ The ordinary D{holdsD:whole} tap leaves room for it.][{noRoom:only} The layer varies more than the class allows.] Otherwise plug or mask the hole. Gauge before and after.',
+  },
+  'later-welding': {
+    title: 'Welded after tapping',
+    text: 'Heat draws the hole out of round and spatter fills it. Weld first if the order may change; otherwise keep the thread away from the weld, plug it, and gauge it cold. Clean out oil and fluid before: an oily or closed hole can burn or burst. Welding is for qualified people, by the rules of the place.',
   },
   'limits-computed': {
     title: 'Limits computed',

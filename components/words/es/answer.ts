@@ -11,7 +11,9 @@ export const ANSWER: Same<typeof english.ANSWER> = {
   bore: 'Mandrine o escarie a ',
   noDrill: 'Mandrine o escarie el agujero dentro de su clase: ninguna broca en existencia sirve',
   shoulder: ', fondo cilíndrico a ',
-  deep: '.',
+  deep: '',
+  fromFace: ' ({depth} desde la cara)',
+  open: 'Abra el agujero fundido a ',
   through: ' de lado a lado; baje el macho hasta ',
   leftHand: 'A izquierdas: ',
   none: {
@@ -28,6 +30,17 @@ export const ANSWER: Same<typeof english.ANSWER> = {
     below: 'Falta sitio debajo',
     belowTail: ': el macho debe pasar ',
     belowEnd: ' más allá de la cara de abajo.',
+    flat: 'Haga antes un plano',
+    flatTail: ': en una cara tan inclinada la broca se va. Hágalo de ',
+    flatEnd: ', a escuadra con el agujero.',
+    synchronous: 'Solo en un husillo síncrono',
+    synchronousTail:
+      ': el macho cruza un hueco y debe mantener su paso. O rosque antes de hacer el hueco.',
+    gone: 'No quedaría rosca',
+    goneTail: ': lo que cruza el agujero la quita toda.',
+    reach: 'Ningún macho corriente llega tan hondo',
+    reachTail: ': debe entrar ',
+    reachMost: ', y lo más es ',
     other: 'Ningún macho sirve para este agujero tal como está dibujado',
     otherTail: '.',
   },
@@ -46,6 +59,8 @@ export const BECAUSE: Same<typeof english.BECAUSE> = {
     back: 'Pasante, pero la viruta tiene que subir.',
     none: 'Pasante, y una rosca conformada no suelta viruta.',
   },
+  crossing:
+    'Manda lo que ya cruza el agujero: el macho debe tener dientes en el metal durante todo el cruce.',
   longerWouldNeed:
     'Una entrada de {threads} hilos duraría más pero necesita {needed:length}[, {short:length} más de lo que permite el plano].',
   noneFits: {

@@ -26,6 +26,19 @@ export const ASSUMPTIONS: Same<typeof english.ASSUMPTIONS> = {
   'minor-limit-borrowed': 'Límite mayor del diámetro menor tomado del perfil corriente',
   'pipe-hole-straight':
     'Agujero taladrado recto, sin escariar cónico[; antes del escariador cónico sería {reamed:limit}]',
+  'entry-square': 'Cara a escuadra con el agujero',
+  'crossing-none': 'Nada lo cruza',
+  'crossing-whole': 'Los {width:length} del cruce caen dentro de la rosca',
+  'counterbore-none': 'Sin caja',
+  'counterbore-datum':
+    'Profundidades, límite y espesor cuentan desde el fondo de la caja, {depth:length} por debajo de la cara',
+  'flat-datum':
+    'Las profundidades cuentan desde el plano, {sink:length} por debajo de la cara en el eje',
+  'drilled-solid': 'Taladrado en macizo',
+  'later-none': 'Nada se le hace a la rosca después',
+  'duty-none': 'No iza, no aguanta presión, no es de estructura, vehículo ni uso médico',
+  'tap-length-stock': 'Macho corriente de {overall:length} de largo que alcanza {reach:length}',
+  'tap-length-unknown': 'Largo del macho no conocido aquí: mire que llegue',
   'fluid-oil': 'Buen aceite de roscar; en seco cuesta más',
   'offset-on-point':
     'Punto de centrado de {centre:length}, longitud de herramienta tomada en su extremo',

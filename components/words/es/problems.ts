@@ -107,6 +107,23 @@ export const PROBLEMS: Same<typeof english.PROBLEMS> = {
   'spindle-out-of-range':
     'El par y la velocidad del husillo deben ser más de 0, como 30 N·m y 3000 rev/min.',
 
+  'entry-out-of-range': 'La cara puede inclinarse de 0° a 60°, por ejemplo 10.',
+  'flat-through-part':
+    'Un plano en una cara tan inclinada atravesaría la pieza. Compruebe el ángulo y el espesor.',
+  'crossing-kind-unknown': 'Elija si cruza el agujero otro agujero o una ranura.',
+  'crossing-width-out-of-range': 'Escriba el ancho del cruce, más de 0, por ejemplo 8.',
+  'crossing-from-out-of-range':
+    'Escriba a qué profundidad empieza el cruce, 0 o más, por ejemplo 10. Déjelo vacío si nadie lo sabe.',
+  'crossing-cut-unknown': 'Elija si se hace antes o después de roscar.',
+  'counterbore-out-of-range':
+    'Escriba el ancho y la profundidad de la caja, los dos más de 0, por ejemplo 14 y 8.',
+  'counterbore-narrow':
+    'La caja debe ser tan ancha como la rosca o más, o no entra ningún macho. ¿Es la broca de roscar?',
+  'cored-unknown': 'Diga sí o no: ¿el agujero sale de fundición?',
+  'later-unknown':
+    'Elija de la lista lo que se hace después: templar, dar un baño, anodizar o soldar.',
+  'duty-unknown': 'Elija el servicio de la lista: izado, presión, estructura, vehículo o médico.',
+
   'empty-line': 'Esta línea está vacía.',
   'no-thread':
     'No se encontró ninguna rosca en esta línea. Póngala, como M8x1.25-6H ↧16, o quite la línea.',

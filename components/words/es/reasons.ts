@@ -77,6 +77,18 @@ export const REASONS: Same<typeof english.REASONS> = {
   rubs: 'Cada diente toma solo {chip:limit}: tan poco que roza y endurece la pared en vez de cortar.',
 
   'no-drill-inside': 'Ninguna broca en existencia deja el agujero que quiere.',
+  'needs-flat':
+    'La cara se inclina {angle:number}°: pide un plano de {diameter:length} antes de taladrar nada.',
+  'needs-synchronous': 'Al cruzar un hueco solo un husillo síncrono mantiene el paso del macho.',
+  'no-thread-left': 'Lo que cruza quita {lost:length}: toda la rosca completa.',
+  'no-stock-tap':
+    'Ningún macho corriente llega: debe entrar {needed:length}, y lo más es {most:length}.',
+  'bridges-crossing':
+    'El hueco tiene {gap:pitches} y su entrada {min:number}–{max:number} hilos: si es más larga que el hueco, siempre tiene dientes en el metal. Mídala.',
+  'drops-into-crossing':
+    'El hueco tiene {gap:pitches}, más que su entrada de {min:number}–{max:number} hilos: todos sus dientes de corte salen a la vez del metal y vuelven a él de golpe.',
+  'catches-in-crossing':
+    'El filo de una hélice fuerte se engancha donde vuelve a empezar la pared.',
   'fits-if-deeper': 'Sirve si el agujero puede ser {by:length} más hondo.',
   'fits-if-shorter-thread': 'Sirve si bastan {to:length} de rosca completa.',
   'fits-if-room-below': 'Sirve con {by:length} más de sitio bajo la pieza.',

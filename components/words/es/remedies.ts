@@ -54,7 +54,19 @@ export const REMEDIES: Same<typeof english.REMEDIES> = {
   },
   'tap-before-hardening': {
     title: 'Roscar antes de templar',
-    text: 'Corte la rosca en blando, cuente con el crecimiento y repásela después.',
+    text: 'Corte la rosca en blando, con la demasía que diga quien temple, y tápela. Por encima de 45 HRC no la repase: frésela con metal duro o rectifíquela.',
+  },
+  'flat-first': {
+    title: 'Hacer antes un plano',
+    text: 'Refréntelo o fréselo a {diameter:length}, a escuadra con el agujero, con una fresa que corte hasta el centro. Sin él, {loss:length} de la rosca tienen metal por un solo lado. Acaba {sink:length} por debajo de la cara en el eje, y las profundidades cuentan desde ahí.',
+  },
+  'tap-before-crossing': {
+    title: 'Roscar antes, cruzar después',
+    text: 'Pregunte si lo que cruza, de {width:length} de ancho, puede hacerse después de la rosca: así el macho encuentra metal entero. Después quite la rebaba y vuelva a calibrar.',
+  },
+  'longer-tap': {
+    title: 'Conseguir un macho más largo',
+    text: 'Debe alcanzar {needed:length} por delante de lo que estorba. Un macho largo o prolongado se tuerce y cede más: gírelo más despacio.',
   },
   'plug-or-vacuum-chips': {
     title: 'Recoger la viruta',

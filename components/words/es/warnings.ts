@@ -62,7 +62,7 @@ const WORDS: Record<Code, { title: string; text: string }> = {
   },
   interrupted: {
     title: 'Lo cruza otro agujero',
-    text: 'El corte para y arranca. Use un macho que mantenga varios dientes en el metal todo alrededor, baje la velocidad y quite la rebaba del agujero cruzado.',
+    text: 'El corte para y arranca. Use un macho que mantenga varios dientes en el metal todo alrededor, baje la velocidad y quite la rebaba del agujero cruzado. No se dijo su ancho, dónde empieza ni cuándo se hace: dígalo, y el plan lo tiene en cuenta.',
   },
   plated: {
     title: 'Roscar más grande para el recubrimiento',
@@ -91,6 +91,46 @@ const WORDS: Record<Code, { title: string; text: string }> = {
   'minor-limit-unknown': {
     title: 'Mayor diámetro menor desconocido',
     text: 'Para este perfil el límite mayor del diámetro menor no se conoce con confianza. Tómelo del plano o de la norma antes de elegir broca.',
+  },
+  'duty-not-judged': {
+    title: 'Lo que carga esta rosca no se juzga aquí',
+    text: '[{lifting:only}Sirve para izar: debe aprobarla una persona competente en equipos de izado.][{pressure:only}Aguanta presión: deben aprobarla el código de presión y quien inspecciona según él.][{structure:only}Sostiene una estructura: debe aprobarla el ingeniero estructural responsable.][{vehicle:only}Es parte de un vehículo: debe aprobarla quien responde de su homologación.][{medical:only}Es parte de un producto sanitario: debe aprobarla quien responde del producto.] Aquí solo hay geometría. No la ponga en uso, no la repare ni la cargue porque lo diga esta página.',
+  },
+  'entry-face': {
+    title: 'La cara está inclinada',
+    text: 'Se aparta {angle:number}° de la escuadra. [{bare:only}Sobre ella la broca se va y puede romperse, y {loss:length} de la rosca tendrían metal por un solo lado. Haga antes un plano de {diameter:length}, a escuadra con el agujero.][{flat:only}Haga antes el refrentado de {diameter:length}, con una fresa que corte hasta el centro.][ Las profundidades cuentan desde el borde entero más bajo del plano, {sink:length} por debajo de la cara en el eje.] La fresa corta por un solo lado: sujete contra ese empuje, avance suave según el manual de la máquina y manténgase apartado.',
+  },
+  crossing: {
+    title: 'El macho cruza un hueco',
+    text: '[{bore:only}Ya está hecho un agujero de {width:length} de ancho, {gap:pitches}. Use una entrada más larga que eso, donde la haya.][{slot:only}Ya está hecha una ranura de {width:length} de ancho que quita un arco a cada vuelta.] Los dientes salen del metal y golpean al volver a él: canales rectos o punta helicoidal, muchos canales, más despacio y solo con husillo síncrono.[ La ranura es más ancha que un labio, unos {land:length}, que puede caer en ella: use una hélice que la salve, o rosque antes.][ Quita {lost:length} de la rosca completa y deja {left:length}.] La viruta sale por el hueco: manténgase apartado, quite la rebaba con una herramienta y nunca con el dedo, y vuelva a calibrar.',
+  },
+  'crossing-after': {
+    title: 'Se cruza después de roscar',
+    text: 'Ese es el orden bueno. Donde se abre la rosca quite la rebaba con una herramienta, nunca con el dedo, lave la viruta de los dos y vuelva a calibrar.[{bore:only} El agujero tiene {width:length} de ancho.][{slot:only} La ranura quita un arco a cada vuelta, y ningún largo de rosca lo repone.][ Quita {lost:length} de la rosca completa y deja {left:length}.][{gone:only} No queda rosca.]',
+  },
+  'tap-reach': {
+    title: 'Mucho camino para el macho',
+    text: '[Un macho corriente de este tamaño entra {have:length} antes de que estorben el mango o el portamachos; aquí debe entrar {needed:length}.][ Uno de mango rebajado alcanza {reduced:length}.][Ningún macho corriente llega: debe entrar {needed:length}, y lo más es {most:length}.] Mida el macho en su portamachos antes de empezar.',
+  },
+  'counterbore-tight': {
+    title: 'Caja estrecha para el macho',
+    text: 'La caja tiene {diameter:length} de ancho y el mango {shank:length} de grueso; para que entre el mango pide {wants:length}. El mango y el portamachos se quedan encima, así que el macho debe ser bastante largo por delante de ellos. Mire que nada roce y que la viruta tenga salida.',
+  },
+  'cored-hole': {
+    title: 'Agujero de fundición',
+    text: 'No se promete ninguna broca: la broca sigue el agujero fundido, su conicidad y su piel dura. Ábralo antes[ a {diameter:length}] con una broca de tres o cuatro filos o mandrinando, y pruébelo con un tapón liso. En hierro, busque con una lima los puntos templados: donde resbale, no rosque.',
+  },
+  'later-hardening': {
+    title: 'Se templa después de roscar',
+    text: 'El calor mueve la rosca y la cascarilla la llena. Acuerde la demasía con quien temple, tape o proteja el agujero, y después limpie y calibre todos. Lo que haya que cortar en duro se fresa con metal duro o se rectifica. Por encima de 45 HRC no meta nunca un macho: salta en pedazos.',
+  },
+  'later-coating': {
+    title: 'Se recubre después de roscar',
+    text: '[{plate:only}El baño crece todo su espesor. ][{anodise:only}El anodizado crece más o menos la mitad de su capa: cuente esa mitad. ]Lo que crece una superficie cuenta cuatro veces en el diámetro de flancos[: aquí {pitchMin:limit} a {pitchMax:limit}].[{unsized:only} Escríbalo como recubrimiento y se juzga el macho.][ El macho ISO {failsIso:whole} corriente no sirve: recubierta, el calibre PASA no entra.][ ISO {takesIso:whole} deja sitio.][ El macho H{failsH:whole} corriente no sirve: recubierta, el calibre PASA no entra.][ H{takesH:whole} deja sitio.][ El macho D{failsD:whole} corriente no sirve: recubierta, el calibre PASA no entra.][ D{takesD:whole} deja sitio.][ El macho ISO {holdsIso:whole} corriente le deja sitio.][ El macho H{holdsH:whole} corriente le deja sitio.][ El macho D{holdsD:whole} corriente le deja sitio.][{noRoom:only} La capa varía más de lo que permite la clase.] Si no, tape el agujero. Calibre antes y después.',
+  },
+  'later-welding': {
+    title: 'Se suelda después de roscar',
+    text: 'El calor deforma el agujero y las proyecciones lo llenan. Suelde antes si el orden puede cambiar; si no, aleje la rosca de la soldadura, tápela y calíbrela en frío. Limpie antes el aceite y el fluido: un agujero aceitoso o cerrado puede arder o reventar. Soldar es para gente cualificada, con las reglas del lugar.',
   },
   'limits-computed': {
     title: 'Límites calculados',
