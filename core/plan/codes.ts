@@ -30,6 +30,7 @@ export const REQUEST_PROBLEM_CODES = [
   'crossing-from-out-of-range',
   'crossing-cut-unknown',
   'counterbore-out-of-range',
+  'counterbore-depth-out-of-range',
   'counterbore-narrow',
   'cored-unknown',
   'later-unknown',

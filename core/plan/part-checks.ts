@@ -66,10 +66,10 @@ function crossingProblems({ kind, width, from, cut }: Loose): Problem[] {
 }
 
 function counterboreProblems({ diameter, depth }: Loose): Problem[] {
-  const code = 'counterbore-out-of-range';
+  const [wide, deep] = ['counterbore-out-of-range', 'counterbore-depth-out-of-range'] as const;
   return [
-    ...outside(diameter, 'counterbore', code, NOTHING, LONGEST),
-    ...outside(depth, 'counterbore', code, NOTHING, LONGEST),
+    ...outside(diameter, 'counterbore', wide, NOTHING, LONGEST),
+    ...outside(depth, 'counterbore', deep, NOTHING, LONGEST),
   ];
 }
 

@@ -133,8 +133,8 @@ export const PROBLEMS: Record<ProblemCode, string> = {
   'crossing-from-out-of-range':
     'Enter where along the hole the crossing begins, 0 or more, like 10. Leave it empty if nobody knows.',
   'crossing-cut-unknown': 'Choose whether it is cut before or after tapping.',
-  'counterbore-out-of-range':
-    'Enter how wide and how deep the counterbore is, both more than 0, like 14 and 8.',
+  'counterbore-out-of-range': 'Enter how wide the counterbore is, more than 0, like 14.',
+  'counterbore-depth-out-of-range': 'Enter how deep the counterbore is, more than 0, like 8.',
   'counterbore-narrow':
     'The counterbore must be as wide as the thread or wider, or no tap gets in. Is it the tap drill?',
   'cored-unknown': 'Say yes or no: is the hole cast in?',

@@ -115,8 +115,8 @@ export const PROBLEMS: Same<typeof english.PROBLEMS> = {
   'crossing-from-out-of-range':
     'Escriba a qué profundidad empieza el cruce, 0 o más, por ejemplo 10. Déjelo vacío si nadie lo sabe.',
   'crossing-cut-unknown': 'Elija si se hace antes o después de roscar.',
-  'counterbore-out-of-range':
-    'Escriba el ancho y la profundidad de la caja, los dos más de 0, por ejemplo 14 y 8.',
+  'counterbore-out-of-range': 'Escriba el ancho de la caja, más de 0, por ejemplo 14.',
+  'counterbore-depth-out-of-range': 'Escriba la profundidad de la caja, más de 0, por ejemplo 8.',
   'counterbore-narrow':
     'La caja debe ser tan ancha como la rosca o más, o no entra ningún macho. ¿Es la broca de roscar?',
   'cored-unknown': 'Diga sí o no: ¿el agujero sale de fundición?',

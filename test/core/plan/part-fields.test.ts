@@ -228,11 +228,12 @@ describe('counterbore', () => {
   });
 
   it.each([
-    { diameter: 0, depth: 5 },
-    { diameter: 12, depth: 0 },
-    { diameter: 12, depth: 1001 },
-  ])('out of range: %j', (counterbore) =>
-    expect(problems({ ...blind, counterbore })).toEqual(['counterbore: counterbore-out-of-range']),
+    ['counterbore-out-of-range', { diameter: 0, depth: 5 }],
+    ['counterbore-out-of-range', { diameter: 1001, depth: 5 }],
+    ['counterbore-depth-out-of-range', { diameter: 12, depth: 0 }],
+    ['counterbore-depth-out-of-range', { diameter: 12, depth: 1001 }],
+  ])('%s: %j', (code, counterbore) =>
+    expect(problems({ ...blind, counterbore })).toEqual([`counterbore: ${code}`]),
   );
 });
 
