@@ -119,11 +119,13 @@ export { toolsFor } from './drawing/tools';
 export type { HoleTools } from './drawing/tools';
 export { CALLOUT_NOTE_CODES, CALLOUT_PROBLEM_CODES, QUESTION_CODES } from './drawing/types';
 export type {
+  Apart,
   Callout,
   CalloutNoteCode,
   CalloutProblemCode,
   DrawingPlan,
   HoleVerdict,
+  LengthLimits,
   PlannedHole,
   Question,
   QuestionCode,

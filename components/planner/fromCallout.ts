@@ -46,7 +46,7 @@ export function fromCallout(text: string, unit: Unit): Filled | null {
   const notes = read.notes
     .filter(({ code }) => !IN_THE_FIELDS.includes(code))
     .map((note) => noteText(note, unit));
-  const said = calloutText({ line: text, callout: read, verdict: 'ready' }, unit);
+  const said = calloutText({ callout: read }, unit);
   return {
     thread,
     changes: { ...kind, thread, ...(count > 1 ? { holes: String(count) } : {}) },

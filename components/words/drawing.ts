@@ -22,7 +22,7 @@ export function questionText(question: Question, unit: Unit): string {
 }
 
 /** A callout as it was read, in words: `6 × M10x1.5-6H, 15.0 mm of full thread, hole 8.5 mm, 16.5 mm deep`. */
-export function calloutText({ callout }: PlannedHole, unit: Unit): string {
+export function calloutText({ callout }: Pick<PlannedHole, 'callout'>, unit: Unit): string {
   if (!callout.ok) return '';
   const { count, thread, fullThread, through, hole, countersink } = callout.value;
   const sizes = hole && [

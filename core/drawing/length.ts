@@ -1,6 +1,29 @@
-/** Lengths of a callout, in the unit that its thread implies. */
+/** Lengths of a callout: how they are written, their tolerances, and the unit that a thread implies. */
 
 import { inchToMm } from '../units';
+import type { LengthLimits } from './types';
+
+/** Whole, so that no pattern is content with the first figures of it. */
+const NUMBER = String.raw`(?:\d+[- ]\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)(?!\d|\.\d|\/\d)`;
+
+/** Plain limits of a length: `±0.5`, `+1/-0`, `+1`, `-0.5`, `(+1 / 0)`. */
+const TOLERANCE = String.raw`\s*\(?(?:±\s*\d*\.?\d+|\+\s*\d*\.?\d+(?:\s*[\/ ]\s*-?\s*\d*\.?\d+)?|[-±]?\s*0?\.?0+\s*\/\s*\+\s*\d*\.?\d+|-?\s*0(?:\.0+)?\s*\/\s*[-+]\s*\d*\.?\d+|\s-\s?\d*\.?\d+)\)?(?![\w.\/-]|\s?x)`;
+
+const BOUND = String.raw`\s*\(?\b(?:min|max)(?:imum)?\b\.?\)?`;
+
+/** A length with its unit, tolerance and bound. Groups: length, unit, tolerance, bound. */
+export const LENGTH = String.raw`(?<length>${NUMBER})\s*(?<unit>mm\b|in\b\.?|inch(?:es)?|")?(?<tolerance>${TOLERANCE})?(?<bound>${BOUND})?`;
+/** A length by itself, of which nothing else is asked. Groups as given. */
+export const plainLength = (name: string) =>
+  String.raw`(?<${name}>${NUMBER})\s*(?<${name}Unit>mm\b|in\b\.?|inch(?:es)?\b|")?`;
+
+/** A length as it stands in the text. */
+export interface RawLength {
+  text: string;
+  unit: string | undefined;
+  tolerance?: string | undefined;
+  bound?: 'min' | 'max' | undefined;
+}
 
 /** Reads `15`, `.75`, `3/4`, `1-1/2`. Null for what is no positive number. Source: derived. */
 export function plainNumber(text: string): number | null {
@@ -19,6 +42,8 @@ export interface ReadLength {
   value: number;
   /** True when neither the text nor the thread's system said so, only plain sense. */
   guessedUnit: boolean;
+  /** mm for one of its units, so that a tolerance follows it. */
+  scale: number;
 }
 
 /**
@@ -33,10 +58,46 @@ export function lengthInMm(
 ): ReadLength | null {
   const value = plainNumber(text);
   if (value === null) return null;
-  if (unit) return { value: /^mm/i.test(unit) ? value : inchToMm(value), guessedUnit: false };
-  const asIs = inchThread ? inchToMm(value) : value;
-  const other = inchThread ? value : inchToMm(value);
+  const inch = inchToMm(1);
+  const as = (scale: number, guessedUnit: boolean) => ({
+    value: value * scale,
+    guessedUnit,
+    scale,
+  });
+  if (unit) return as(/^mm/i.test(unit) ? 1 : inch, false);
+  const own = inchThread ? inch : 1;
+  const other = inchThread ? 1 : inch;
   const sensible = (mm: number) => mm >= diameter / 5 && mm <= 12 * diameter;
-  if (!sensible(asIs) && sensible(other)) return { value: other, guessedUnit: true };
-  return { value: asIs, guessedUnit: false };
+  return !sensible(value * own) && sensible(value * other) ? as(other, true) : as(own, false);
+}
+
+function signed(tolerance: string): { plus: number; minus: number } | null {
+  const both = /±\s*(\d*\.?\d+)/.exec(tolerance);
+  if (both) return { plus: Number(both[1]), minus: Number(both[1]) };
+  const plus = /\+\s*(\d*\.?\d+)/.exec(tolerance);
+  const minus = /-\s*(\d*\.?\d+)/.exec(tolerance);
+  if (!plus && !minus) return null;
+  return { plus: Number(plus?.[1] ?? 0), minus: Number(minus?.[1] ?? 0) };
+}
+
+/** Least and deepest of a length in mm, from its tolerance or its MIN and MAX; null where it has neither. Source: derived. */
+export function lengthLimits(raw: RawLength, { value, scale }: ReadLength): LengthLimits | null {
+  const away = raw.tolerance === undefined ? null : signed(raw.tolerance);
+  if (away) {
+    const least = value - away.minus * scale;
+    return { ...(least > 0 && { least }), deepest: value + away.plus * scale };
+  }
+  if (raw.bound === 'min') return { least: value };
+  return raw.bound === 'max' ? { deepest: value } : null;
+}
+
+/** The length that a pattern's groups hold. Source: derived. */
+export function rawLength(groups: Readonly<Record<string, string | undefined>>): RawLength {
+  const { length = '', unit, tolerance, bound } = groups;
+  return {
+    text: length,
+    unit,
+    ...(tolerance !== undefined && { tolerance }),
+    ...(bound !== undefined && { bound: /min/i.test(bound) ? 'min' : 'max' }),
+  };
 }

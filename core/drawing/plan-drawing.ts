@@ -1,57 +1,48 @@
 /** A whole part: every callout read and planned, tools shared, questions gathered. */
 
+import { answer, refuse, type Outcome } from '../outcome';
 import { planHole } from '../plan/plan';
-import type { Outcome } from '../outcome';
 import type { HolePlan, HoleRequest } from '../plan/types';
-import { readThread } from '../thread/read';
-import { readCallout } from './callout';
+import { calloutOf, readingOf } from './callout';
 import { readDrawer } from './drawer';
+import { joinLines, type Entry } from './join-lines';
+import { planOne } from './plan-one';
 import { questionsFor } from './questions';
-import { tableOf } from './table';
 import { shareDrills, shareTaps, type DrillWish } from './share';
-import type { Callout, DrawingPlan, HoleVerdict, PlannedHole, Question, Shop } from './types';
-
-/** Diameters of thickness that a through hole is given when neither line nor part says. Common practice. */
-const USUAL_THICKNESS = 1.5;
-
-function diameterOf(thread: string): number {
-  const read = readThread(thread);
-  return read.ok ? read.value.diameter : 10;
-}
-
-function requestFor(callout: Callout, shop: Shop): HoleRequest {
-  const { thread, fullThread, hole } = callout;
-  const common = {
-    thread,
-    material: shop.material,
-    ...(shop.spindle && { spindle: shop.spindle }),
-    ...(fullThread !== undefined && { fullThread }),
-  };
-  if (callout.through) {
-    const usual = USUAL_THICKNESS * diameterOf(thread);
-    const thickness = shop.thickness ?? Math.max(fullThread ?? 0, usual);
-    return { ...common, hole: { kind: 'through', thickness } };
-  }
-  const depth = hole?.depth;
-  const limit = depth === undefined ? {} : { limit: { at: hole!.at, depth } };
-  return { ...common, hole: { kind: 'blind', ...limit } };
-}
+import { sheetLine } from './sheet-patterns';
+import { tableOf } from './table';
+import { unanswered } from './unanswered';
+import type {
+  Apart,
+  Callout,
+  DrawingPlan,
+  HoleVerdict,
+  PlannedHole,
+  Question,
+  Shop,
+} from './types';
 
 /** How a hole stands: see `planDrawing`. `asked`: its questions to the designer. Source: common practice. */
 export function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
-  const { callout, plan } = hole;
+  const { callout, plan, request } = hole;
   if (!callout.ok || !plan) return 'unread';
   if (!plan.ok) return asked > 0 ? 'impossible' : 'unread';
   if (!plan.value.taps.some((tap) => tap.verdict === 'best')) return 'impossible';
   const careful = plan.value.warnings.some(({ level }) => level !== 'note');
-  return asked > 0 || careful ? 'caution' : 'ready';
+  const open = asked > 0 || callout.value.notRead.length > 0;
+  const bent = callout.notes.some(({ code }) => code.startsWith('planned-'));
+  const silent = request !== undefined && unanswered(request, plan.value);
+  return open || careful || bent || silent ? 'caution' : 'ready';
 }
 
 /** The lines that hold anything, each with the callout it is read as: a table's rows are put in plain order. */
-function entriesOf(lines: string[], { columns }: Shop): { line: string; text: string }[] {
+function entriesOf(lines: string[], { columns }: Shop): Entry[] {
   const table = tableOf(lines, columns);
-  if (table) return table.entries;
-  return lines.filter((line) => line.trim() !== '').map((line) => ({ line, text: line }));
+  if (table)
+    return table.entries.map(({ line, lines: numbers, text }) => ({ line, lines: numbers, text }));
+  return lines
+    .map((line, index) => ({ line, lines: [index + 1], text: line }))
+    .filter(({ line }) => line.trim() !== '');
 }
 
 function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
@@ -80,13 +71,42 @@ export function sharePart(
   return { holes, taps, drills, questions };
 }
 
+/** What a line that gave no callout was recognised as; undefined where it may still be a hole. */
+function apartOf(line: string, callout: Outcome<Callout>): Apart | undefined {
+  if (callout.ok) return undefined;
+  const codes = callout.problems.map(({ code }) => code);
+  if (codes.includes('no-tapped-hole')) return 'clearance';
+  return sheetLine(line) ?? undefined;
+}
+
+/** A line of the title block may name a thread; without class or depth it is no callout for all that. */
+function readEntry(
+  line: string,
+  lines: readonly number[],
+  shop: Shop,
+): { callout: Outcome<Callout>; apart?: Apart } {
+  const reading = readingOf(line);
+  if (lines.some((number) => shop.tapped?.includes(number))) reading.tapped = true;
+  const callout = calloutOf(line, reading);
+  const sheet = sheetLine(line);
+  const called = reading.threadDepth !== undefined || reading.thread?.classGiven || reading.count;
+  if (sheet && callout.ok && !called) {
+    const data = { typed: line };
+    return { callout: refuse({ code: 'no-thread', field: 'line', data }), apart: sheet };
+  }
+  const apart = apartOf(line, callout);
+  return { callout, ...(apart && { apart }) };
+}
+
 /**
  * Plans every threaded hole of a part, one callout a line or one row of a pasted table (see `tableOf`); blank
  * lines and headings are passed over. mm, N·m;
  * any text may stand on a line, and `shop` has the ranges of `HoleRequest`.
  *
- * A hole is *impossible* when no tap makes it as drawn, *caution* when a question to the designer or a
- * grave warning stands against it, *ready* otherwise, *unread* when its line could not be read.
+ * Lines that surely are one callout are joined (`lines` has their numbers). A hole is *impossible* when no
+ * tap makes it as drawn, *caution* when a question to the designer, a warning above a note or a word that was
+ * not read stands against it, *ready* otherwise, *unread* when its line could not be read; a line without a
+ * threaded hole is `apart` where it was recognised as such.
  * Never throws and never loses a line. `shop.thickness` serves every through hole without its own;
  * `shop.drawer` is preferred among tools that serve equally.
  * Sources: as `planHole`.
@@ -104,15 +124,18 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
     planned.set(key, known);
     return known;
   };
-  const holes = entriesOf(lines, shop).map(({ line, text }, index): PlannedHole => {
-    const callout = readCallout(text);
-    if (!callout.ok) return { line, callout, verdict: 'unread' };
-    const request = requestFor(callout.value, { ...shop, ...shop.holes?.[index] });
-    const plan = planOnce(request);
-    const asked = questionsFor(callout.value, plan, callout.notes);
-    questions.push(...asked.map((each) => ({ hole: index, ...each })));
-    const hole: PlannedHole = { line, callout, plan, request, verdict: 'unread' };
-    return { ...hole, verdict: verdictOf(hole, asked.length) };
-  });
+  const holes = joinLines(entriesOf(lines, shop), shop.joins).map(
+    ({ text, ...entry }, index): PlannedHole => {
+      const { callout, apart } = readEntry(text, entry.lines, shop);
+      if (!callout.ok) return { ...entry, callout, ...(apart && { apart }), verdict: 'unread' };
+      const one = planOne(callout.value, { ...shop, ...shop.holes?.[index] }, planOnce);
+      const said = answer(callout.value, [...callout.notes, ...one.notes]);
+      const asked = questionsFor(callout.value, one.plan, callout.notes);
+      questions.push(...asked.map((each) => ({ hole: index, ...each })));
+      const { plan, request } = one;
+      const hole: PlannedHole = { ...entry, callout: said, plan, request, verdict: 'unread' };
+      return { ...hole, verdict: verdictOf(hole, asked.length) };
+    },
+  );
   return sharePart(holes, questions, shop.drawer);
 }

@@ -22,6 +22,9 @@ function calloutOf({ request, count }: PartHole): Callout {
     ...(fullThread !== undefined && { fullThread }),
     through: hole.kind === 'through',
     ...(hole.kind === 'blind' && hole.limit && { hole: hole.limit }),
+    read: [thread],
+    harmless: [],
+    notRead: [],
   };
 }
 
@@ -41,6 +44,7 @@ export function planPart(holes: readonly PartHole[]): DrawingPlan {
     const thread = plan.ok ? plan.value.thread.designation : request.thread;
     const each: PlannedHole = {
       line: request.thread,
+      lines: [index + 1],
       callout: answer({ ...callout, thread }),
       plan,
       request,

@@ -79,7 +79,13 @@ export function questionsFor(
   notes: readonly Note[] = [],
 ): Asked[] {
   const unclear = notes.some(({ code }) => code === 'depth-unclear');
-  return [...(unclear ? [ask('depth-not-clear')] : []), ...planQuestions(callout, plan)];
+  const inserted = /^(?:EG|STI)\b/.test(callout.thread);
+  return [
+    ...(unclear ? [ask('depth-not-clear')] : []),
+    ...(inserted ? [ask('insert-which')] : []),
+    ...(callout.fasteners ? [ask('tapped-or-clearance')] : []),
+    ...planQuestions(callout, plan),
+  ];
 }
 
 function planQuestions(callout: Callout, plan: Outcome<HolePlan>): Asked[] {

@@ -45,6 +45,14 @@ export const QUESTIONS: Record<QuestionCode, QuestionWords> = {
     short: 'How deep is not clear.',
     text: 'No depth could be read in this callout. Does the hole go right through? If not, how deep are the full thread and the hole?',
   },
+  'insert-which': {
+    short: 'A thread insert goes in: its kind and length must be confirmed.',
+    text: 'This hole takes a thread insert. Which kind, how long, and to which standard is its hole made?',
+  },
+  'tapped-or-clearance': {
+    short: 'It names a screw, a bolt or a nut: is this hole tapped?',
+    text: 'The line names what goes into the hole or through it. Is this hole tapped for it, or does it give clearance?',
+  },
 };
 
 export const NOTE = {

@@ -42,5 +42,15 @@ export const NOTES: Record<ThreadNoteCode | LimitsNoteCode | CalloutNoteCode, st
   'depth-in-other-unit': '{typed} was read in the other unit: nothing else makes sense here.',
   'counterbore-not-planned': '“{text}” is yours to make: the depths below count from its floor.',
   'countersink-angle-assumed': 'No angle stands with the countersink: the usual one was taken.',
+  'planned-at-least':
+    'Not all of {drawn:length} can be had: the tolerance allows {planned:length}, and that is planned.',
+  'planned-at-deepest':
+    'The hole is too shallow at {drawn:length}: the tolerance allows {planned:length}, and that is planned.',
+  'planned-deeper':
+    'The hole is too shallow at {drawn:length}, which is its least: it is planned deeper.',
+  'thread-depth-range':
+    'Full thread[ at least {least:length}][ at most {deepest:length}]; the figure drawn is planned.',
+  'hole-depth-range':
+    'Hole[ at least {least:length}][ at most {deepest:length}] deep; the figure drawn is planned.',
   typical: 'TYP: the drawing means every like hole. Count them yourself.',
 };

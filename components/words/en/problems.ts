@@ -147,6 +147,10 @@ export const PROBLEMS: Record<ProblemCode, string> = {
   'no-thread':
     'No thread was found in this line. Put the thread on it, like M8x1.25-6H ↧16, or leave the line out.',
   'count-absurd': '{typed} holes is more than any part has. Check the number before the ×.',
+  'no-tapped-hole':
+    'Set apart: it names {words}, and nothing says that it is tapped. Write TAP, a class or a thread depth if it is.',
+  'insert-hole-unknown':
+    'The hole of this insert is its own, not that of {thread}: take thread and hole from the insert’s data sheet.',
   'two-threads':
     'Two threads stand on this line, {first} and {second}. Put each on a line of its own, with its own depth.',
 };

@@ -40,6 +40,14 @@ export const QUESTIONS: Same<typeof english.QUESTIONS> = {
     short: 'La profundidad no está clara.',
     text: 'En esta línea no se pudo leer ninguna profundidad. ¿Es pasante el agujero? Si no, ¿qué profundidad llevan la rosca completa y el agujero?',
   },
+  'insert-which': {
+    short: 'Lleva un inserto roscado: hay que confirmar su tipo y su largo.',
+    text: 'Este agujero lleva un inserto roscado. ¿De qué tipo, de qué largo, y según qué norma se hace su agujero?',
+  },
+  'tapped-or-clearance': {
+    short: 'Nombra un tornillo, un perno o una tuerca: ¿se rosca este agujero?',
+    text: 'La línea nombra lo que entra en el agujero o lo atraviesa. ¿Se rosca este agujero para ello, o es de paso?',
+  },
 };
 
 export const NOTE: Same<typeof english.NOTE> = {

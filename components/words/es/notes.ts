@@ -44,5 +44,15 @@ export const NOTES: Same<typeof english.NOTES> = {
   'counterbore-not-planned':
     '«{text}» queda a su cargo: las profundidades de abajo cuentan desde su fondo.',
   'countersink-angle-assumed': 'El avellanado no trae ángulo: se tomó el usual.',
+  'planned-at-least':
+    'No caben los {drawn:length} enteros: la tolerancia admite {planned:length}, y eso se planifica.',
+  'planned-at-deepest':
+    'A {drawn:length} el agujero es poco hondo: la tolerancia admite {planned:length}, y eso se planifica.',
+  'planned-deeper':
+    'A {drawn:length}, que es lo mínimo, el agujero es poco hondo: se planifica más hondo.',
+  'thread-depth-range':
+    'Rosca completa[ al menos {least:length}][ a lo sumo {deepest:length}]; se planifica la cota dibujada.',
+  'hole-depth-range':
+    'Agujero[ al menos {least:length}][ a lo sumo {deepest:length}]; se planifica la cota dibujada.',
   typical: 'TYP: el plano habla de todos los agujeros iguales. Cuéntelos usted.',
 };

@@ -128,6 +128,10 @@ export const PROBLEMS: Same<typeof english.PROBLEMS> = {
   'no-thread':
     'No se encontró ninguna rosca en esta línea. Póngala, como M8x1.25-6H ↧16, o quite la línea.',
   'count-absurd': '{typed} agujeros son más de los que tiene una pieza. Mire el número antes de ×.',
+  'no-tapped-hole':
+    'Apartada: nombra {words}, y nada dice que se rosque. Escriba TAP, una clase o una profundidad de rosca si es así.',
+  'insert-hole-unknown':
+    'El agujero de este inserto es el suyo, no el de {thread}: tome rosca y agujero de la hoja de datos del inserto.',
   'two-threads':
     'Hay dos roscas en esta línea, {first} y {second}. Ponga cada una en su línea, con su profundidad.',
 };

@@ -84,8 +84,11 @@ describe('a list of lines', () => {
     fc.assert(
       fc.property(fc.array(line, { maxLength: 8 }), (lines) => {
         const drawing = planDrawing(lines, { material: 'al-wrought', thickness: 12 });
-        expect(drawing.holes.map((hole) => hole.line)).toEqual(
-          lines.filter((each) => each.trim() !== ''),
+        expect(drawing.holes.map((hole) => hole.line).join('\n')).toBe(
+          lines.filter((each) => each.trim() !== '').join('\n'),
+        );
+        expect(drawing.holes.flatMap((hole) => hole.lines)).toEqual(
+          lines.flatMap((each, at) => (each.trim() === '' ? [] : [at + 1])),
         );
         const known = new Set(drawing.holes.keys());
         const named = [
