@@ -170,6 +170,20 @@ function namesFastenerOnly(reading: Reading): boolean {
   return !(reading.tapped || depth || given);
 }
 
+/** `Ø9 THRU FOR M8`: wider than the thread and meant for it, so the screw goes through. */
+function clearsThread(reading: Reading, thread: Thread): string | null {
+  const { threadDepth, tapped, loneClass } = reading;
+  if (tapped || loneClass || thread.classGiven || (threadDepth && threadDepth.how !== 'bare'))
+    return null;
+  if (!/\bfor\b/i.test(reading.line.text)) return null;
+  const measure = new Measure(reading, thread);
+  const clear = reading.holes.find(({ diameter }) => {
+    const size = (diameter && measure.read(diameter)?.value) ?? 0;
+    return size >= thread.diameter && size <= 1.4 * thread.diameter;
+  });
+  return clear ? `Ø${clear.diameter!.text}` : null;
+}
+
 /** The line taken apart, for whoever must know more of it than its callout. Source: as `readCallout`; mm. */
 export function readingOf(line: string): Reading {
   return readPieces(plainCallout(line));
@@ -194,6 +208,10 @@ export function calloutOf(line: string, reading: Reading): Outcome<Callout> {
   if (reading.insert === 'solid' || (reading.insert && !whole.value.insert)) {
     const data = { typed: line, thread: whole.value.designation };
     return refuse({ code: 'insert-hole-unknown', field: 'line', data });
+  }
+  const clear = clearsThread(reading, whole.value);
+  if (clear) {
+    return refuse({ code: 'no-tapped-hole', field: 'line', data: { typed: line, words: clear } });
   }
   const callout = toCallout(reading, whole.value);
   return answer(callout, [...whole.notes, ...reading.notes]);

@@ -197,7 +197,7 @@ export const THROUGH =
   /^(?:(?:drill(?:ed)?|tap(?:ped)?)\s+)?(?:thru'?|through|thro'?|thr)(?![a-z])\.?(?:\s*[- ]?\s*all\b)?(?:\s*holes?\b)?/i;
 /** A length right after THRU is how thick the part is there. */
 export const THICKNESS = new RegExp(
-  String.raw`^[-x(=]?\s*(?:in\s+|t\s*=\s*)?${plainLength('thick')}(?:\s*\))?(?:\s*(?:thick|thk)\b\.?)?(?:\s*\))?(?![\w./]|-\d|\s*(?:-\s*\d|x\b|x\d|°|%|places?\b|plcs?\b|pl\b|off\b|pcs?\b|holes?\b|tapped\b|eq\b|equal|deep\b|dp\b|depth\b|full\b|min\b|drill|drl|Ø|thread|thd|tap\b|BC\b|PCD\b|hrc\b|UN|NPT|BSP))`,
+  String.raw`^[-x(=]?\s*(?:in\s+|t\s*=\s*)?${plainLength('thick')}(?:\s*\))?(?:\s*(?:thick|thk)\b\.?)?(?:\s*\))?(?![\w./]|-\d|\s*(?:-\s*\d|x\b|x\d|°|%|walls?\b|sides?\b|plates?\b|places?\b|plcs?\b|pl\b|off\b|pcs?\b|holes?\b|tapped\b|eq\b|equal|deep\b|dp\b|depth\b|full\b|min\b|drill|drl|Ø|thread|thd|tap\b|BC\b|PCD\b|hrc\b|UN|NPT|BSP))`,
   'i',
 );
 export const BLIND = /^blind\b(?:\s+holes?\b)?/i;

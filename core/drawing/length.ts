@@ -3,8 +3,10 @@
 import { inchToMm } from '../units';
 import type { LengthLimits } from './types';
 
+/** Of an inch, as rules are divided, and in lowest terms: `16/20` are two depths. */
+const FRACTION = String.raw`\d*[13579]\/(?:2|4|8|16|32|64)`;
 /** Whole, so that no pattern is content with the first figures of it. */
-const NUMBER = String.raw`(?:\d+[- ]\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+\.?)(?!\d|\.\d|\/\d)`;
+const NUMBER = String.raw`(?:\d+[- ]${FRACTION}|${FRACTION}|\d*\.\d+|\d+\.?)(?!\d|\.\d)`;
 
 /** Plain limits of a length: `±0.5`, `+1/-0`, `+1`, `-0.5`, `(+1 / 0)`. */
 const TOLERANCE = String.raw`\s*\(?(?:±\s*\d*\.?\d+|\+\s*\d*\.?\d+(?:\s*[\/ ]\s*-?\s*\d*\.?\d+)?|[-±]?\s*0?\.?0+\s*\/\s*\+\s*\d*\.?\d+|-?\s*0(?:\.0+)?\s*\/\s*[-+]\s*\d*\.?\d+|\s-\s?\d*\.?\d+)\)?(?![\w.\/-]|\s?x)`;

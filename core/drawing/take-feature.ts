@@ -71,7 +71,6 @@ export function takeOpening(reading: Reading): boolean {
   reading.chipsMayNotFall = true;
   if (!features.NO_CHIPS.test(opens.found[0])) {
     reading.opens = true;
-    reading.subject = 'other';
   }
   return true;
 }

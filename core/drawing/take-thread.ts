@@ -105,7 +105,7 @@ export function takeAboutThread(reading: Reading): boolean {
   return true;
 }
 
-const METRIC_SIZE = /^\s*(?:(?:EG|STI)\s*)?M[JF]?\s*\d+(?:\.\d+)?/i;
+const METRIC_SIZE = /^\s*(?:(?:EG|STI)\s*)?M[JF]?\s*\d+(?:\.\d+)?(?:\s*x\s*\d*\.?\d+)?/i;
 
 /** The thread with all that the line says of it; null where it has none. Source: `readThread`; no unit. */
 export function wholeThread(reading: Reading): Outcome<Thread> | null {

@@ -3,6 +3,7 @@
 import type { Translation } from './translation';
 
 export const FRENCH: readonly Translation[] = [
+  ["prof(?:ondeur|ondita'?|undidad)?\\.?\\s+util[ei]?(?:\\s+min\\.?)?", 'thread depth'],
   ['filets?\\s+rapportes?', 'wire insert'],
   ['douilles?\\s+(?:taraudees?|filetees?)', 'solid insert'],
   ['(?:pas|filet(?:age)?|taraudage)\\s+a\\s+gauche|a\\s+gauche', 'left hand'],

@@ -60,6 +60,6 @@ export const GERMAN: readonly Translation[] = [
   ['maximal|hochstens', 'max'],
   ['nutzbar|nutzb\\.?', 'full thread'],
   ['stuck|stueck|stk\\.?|mal(?=\\s+M)', 'places'],
-  ['nach\\s+(?:dem\\s+|der\\s+)?(?=plated|anodised|hardened|welded)', 'after '],
-  ['vor\\s+(?:dem\\s+|der\\s+)?(?=plated|anodised|hardened|welded)', 'before '],
+  ['nach(?:\\s+de[mr])?(?=\\s+(?:plated|anodised|hardened|welded))', 'after'],
+  ['vor(?:\\s+de[mr])?(?=\\s+(?:plated|anodised|hardened|welded))', 'before'],
 ];

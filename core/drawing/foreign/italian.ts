@@ -49,7 +49,7 @@ export const ITALIAN: readonly Translation[] = [
   ['a\\s+tenuta', 'pressure tight'],
   ['golfar[ei]|sollevamento', 'lifting'],
   ['cava\\s+(?:per\\s+)?(?:linguetta|chiavetta)', 'keyway'],
-  ['per\\s+(?=vit[ei]|bullon)', 'for '],
+  ['per(?=\\s+(?:vit[ei]|bullon))', 'for'],
   ['vit[ei]', 'screw'],
   ['bullon[ei]', 'bolt'],
   ['dad[oi]', 'nut'],
