@@ -2,12 +2,12 @@
 
 import { useMemo } from 'preact/hooks';
 import type { DrawingPlan, HoleVerdict } from '../../core/drawing/types';
+import { plannerAddress } from '../address/request';
 import { Fold } from '../fields/Fold';
 import { Sign } from '../result/Sign';
 import { noteText, type Unit } from '../words';
 import { calloutText, VERDICTS } from '../words/drawing';
 import { ChangeFields, type ChangeProps } from './ChangeFields';
-import { hrefOf } from './hrefOf';
 import { TEXT } from '../words/en/part';
 import { reasons, toolText } from '../words/en/partSentences';
 import { say } from '../words/say';
@@ -35,7 +35,8 @@ function Row({ drawing, index, unit, change }: RowProps) {
   const notes = callout.ok
     ? callout.notes.filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     : [];
-  const href = hrefOf(drawing, index, unit);
+  const { request } = hole;
+  const href = request && callout.ok ? plannerAddress(request, unit, callout.value.count) : null;
   const number = index + 1;
   return (
     <li class={`part-hole ${verdict}`} id={change ? `hole-${number}` : undefined}>

@@ -1,12 +1,11 @@
 /** A whole part kept among the jobs of this device, hole by hole. */
 
 import type { DrawingPlan } from '../../core/drawing/types';
+import { requestInputs } from '../address/request';
 import { holeToKeep } from '../jobs/planned';
-import { inputsOf } from '../jobs/shape';
 import { keepChange, newJob, openJobs } from '../jobs/store';
 import { jobStore, keptText } from '../jobs/useJobs';
 import type { Unit } from '../words';
-import { hrefOf } from './hrefOf';
 import type { PartInputs } from './inputs';
 import { TEXT } from '../words/en/part';
 
@@ -19,9 +18,10 @@ export function keepPart(
 ): string {
   const store = jobStore();
   const job = newJob(openJobs(store).contents.jobs, values);
-  const holes = drawing.holes.flatMap((_, index) => {
-    const href = hrefOf(drawing, index, unit);
-    return href === null ? [] : [holeToKeep(inputsOf(href), version)];
-  });
+  const holes = drawing.holes.flatMap(({ request, callout }) =>
+    request && callout.ok
+      ? [holeToKeep(requestInputs(request, unit, callout.value.count), version)]
+      : [],
+  );
   return keptText(keepChange(store, { kind: 'job', job: { ...job, holes } }), TEXT.kept);
 }

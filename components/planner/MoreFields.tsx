@@ -1,5 +1,6 @@
 /** Inputs one step away: each has a usual value that is listed as assumed until it is changed. */
 
+import { useRef } from 'preact/hooks';
 import { ChecksField } from '../fields/ChecksField';
 import { Fold } from '../fields/Fold';
 import { SelectField } from '../fields/SelectField';
@@ -98,6 +99,22 @@ function MeasuredFields({ form }: { form: FormState }) {
   );
 }
 
+/** What only an address brings: shown so that it can be seen and changed, and not asked for. */
+const BROUGHT = ['acceleration', 'learned', 'learned-band'] as const;
+
+function BroughtFields({ form }: { form: FormState }) {
+  // Kept while the form stands, so that a field that is emptied does not go from under the fingers.
+  const shown = useRef(new Set<InputName>());
+  for (const name of BROUGHT) if (form.values[name] !== '') shown.current.add(name);
+  return (
+    <>
+      {BROUGHT.filter((name) => shown.current.has(name)).map((name) => (
+        <TextField key={name} {...bind(form, name)} optional digits />
+      ))}
+    </>
+  );
+}
+
 function OwnFields({ form }: { form: FormState }) {
   return (
     <>
@@ -124,6 +141,7 @@ export function MoreFields({ form }: { form: FormState }) {
       <YesField form={form} name="interrupted" label={TEXT.crossed} />
       <CoatingFields form={form} />
       <MeasuredFields form={form} />
+      <BroughtFields form={form} />
       <OwnFields form={form} />
     </Fold>
   );

@@ -1,7 +1,8 @@
 /** A whole callout typed where the thread goes: what it says of the hole goes into the other fields. */
 
 import { readCallout, readThread } from '../../core';
-import { length, noteText, type Unit } from '../words';
+import { exactLength } from '../address/exact';
+import { noteText, type Unit } from '../words';
 import { calloutText } from '../words/drawing';
 import { TEXT } from '../words/en/planner';
 import { say } from '../words/say';
@@ -31,7 +32,7 @@ export function fromCallout(text: string, unit: Unit): Filled | null {
   const read = readCallout(text);
   if (!read.ok) return null;
   const { thread, fullThread, through, hole, count } = read.value;
-  const typed = (mm: number | undefined) => (mm === undefined ? '' : length(mm, unit));
+  const typed = (mm: number | undefined) => (mm === undefined ? '' : exactLength(mm, unit));
   const assumed = read.notes.some(({ code }) => /^(?:through-assumed|depth-unclear)$/.test(code));
   const kind: Partial<Inputs> = assumed
     ? {}

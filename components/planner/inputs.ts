@@ -23,17 +23,33 @@ export const INPUT_NAMES = [
   'drive',
   'torque',
   'rpm',
+  'acceleration',
   'point',
   'drills',
   'web',
   'centre',
   'interrupted',
+  'entry',
+  'entry-flat',
+  'crossing',
+  'crossing-width',
+  'crossing-from',
+  'crossing-cut',
+  'bore-diameter',
+  'bore-depth',
+  'cored',
+  'later',
+  'duty',
+  'substrate',
+  'coated',
   'coat-min',
   'coat-max',
   'measured',
   'measured-style',
   'measured-chamfer',
   'measured-worn',
+  'learned',
+  'learned-band',
   'own',
   'kc',
   'mc',
@@ -51,6 +67,10 @@ export type Inputs = Values<InputName>;
 
 export const MEASURED_STYLES = ['spiral-point', 'spiral-flute', 'straight-flute', 'form'] as const;
 
+export const LATER_PROCESSES = ['harden', 'plate', 'anodise', 'weld'] as const;
+export const DUTIES = ['lifting', 'pressure', 'structure', 'vehicle', 'medical'] as const;
+export const SUBSTRATES = ['hss', 'hss-e', 'pm', 'carbide'] as const;
+
 const CHOICES: Partial<Record<InputName, readonly string[]>> = {
   hole: ['blind', 'through'],
   at: ['shoulder', 'point'],
@@ -58,6 +78,13 @@ const CHOICES: Partial<Record<InputName, readonly string[]>> = {
   material: MATERIAL_IDS,
   drive: ['synchronous', 'floating', 'reversing-head', 'hand'],
   interrupted: ['yes'],
+  'entry-flat': ['yes'],
+  crossing: ['bore', 'slot'],
+  'crossing-cut': ['before', 'after'],
+  cored: ['yes'],
+  duty: DUTIES,
+  substrate: SUBSTRATES,
+  coated: ['yes'],
   'measured-style': MEASURED_STYLES,
   'measured-chamfer': CHAMFER_CLASSES,
   'measured-worn': ['yes'],
@@ -69,6 +96,7 @@ const INITIAL: Partial<Record<InputName, string>> = {
   at: 'shoulder',
   fall: 'yes',
   drive: 'synchronous',
+  'crossing-cut': 'before',
 };
 
 export const FIELDS: readonly AddressField<InputName>[] = INPUT_NAMES.map((name) => ({
@@ -87,12 +115,27 @@ export const MORE_NAMES: readonly InputName[] = [
   'web',
   'centre',
   'interrupted',
+  'entry',
+  'entry-flat',
+  'crossing',
+  'crossing-width',
+  'crossing-from',
+  'crossing-cut',
+  'bore-diameter',
+  'bore-depth',
+  'cored',
+  'later',
+  'duty',
+  'substrate',
+  'coated',
   'coat-min',
   'coat-max',
   'measured',
   'measured-style',
   'measured-chamfer',
   'measured-worn',
+  'learned',
+  'learned-band',
   'own',
   'kc',
   'mc',
@@ -108,6 +151,10 @@ const LENGTHS: readonly InputName[] = [
   'partial',
   'web',
   'centre',
+  'crossing-width',
+  'crossing-from',
+  'bore-diameter',
+  'bore-depth',
   ...COATING,
 ];
 
@@ -141,4 +188,12 @@ export function drillsChosen(text: string): string[] {
 export function drillsText(chosen: readonly string[]): string {
   if (chosen.length === DRILL_CHOICES.length) return '';
   return chosen.length === 0 ? 'none' : chosen.join(',');
+}
+
+/** What is done to the part later, as a list in one field. */
+export function laterChosen(text: string): (typeof LATER_PROCESSES)[number][] {
+  const known: readonly string[] = LATER_PROCESSES;
+  return text
+    .split(',')
+    .filter((each): each is (typeof LATER_PROCESSES)[number] => known.includes(each));
 }

@@ -24,7 +24,7 @@ import { loadChart, loadShare, type LoadCase } from '../../components/lesson/cha
 import { namingFacts } from '../../components/lesson/naming-a-tap/facts';
 import { pictured, told } from '../../components/lesson/naming-a-tap/turn';
 import { planned, tapOf } from '../../components/lesson/planned';
-import { plannerAddress } from '../../components/lesson/planner-address';
+import { plannerAddress } from '../../components/address/request';
 import { FIELDS } from '../../components/planner/inputs';
 import { attempt } from '../../components/planner/state';
 import { readAddress } from '../../components/state/address';

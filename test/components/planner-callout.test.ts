@@ -10,8 +10,8 @@ describe('a callout typed in the planner’s thread field', () => {
     expect(filled?.changes).toEqual({
       thread: 'M10x1.5-6H',
       hole: 'blind',
-      depth: '15.0 mm',
-      limit: '16.5 mm',
+      depth: '15',
+      limit: '16.5',
       at: 'shoulder',
       holes: '6',
     });

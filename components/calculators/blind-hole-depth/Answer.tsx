@@ -5,7 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { decimals, drillName, length, type Unit } from '../../words/format';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Section } from '../Section';

@@ -5,7 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { materialShort } from '../../words/names';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Facing } from './Facing';

@@ -3,7 +3,7 @@
 import { AnswerLine } from '../../result/AnswerLine';
 import { percent } from '../../words/format';
 import type { ResultProps } from '../calculator';
-import { calculatorHref } from '../addresses';
+import { calculatorHref } from '../../address/hrefs';
 import { Ground } from '../Ground';
 import {
   answerParts,

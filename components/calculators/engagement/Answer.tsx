@@ -5,7 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { decimals, length, significant, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';

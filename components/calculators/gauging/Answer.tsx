@@ -6,7 +6,7 @@ import { NumberList } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { TURN_RULES } from '../../words/en/reference';
 import { symptomOf } from '../../../core/diagnose/from-gauge';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import {

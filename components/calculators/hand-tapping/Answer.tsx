@@ -3,7 +3,7 @@
 import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList } from '../../result/NumberList';
 import { decimals, length, roughLength, threadRange, torque } from '../../words/format';
-import { calculatorHref } from '../addresses';
+import { calculatorHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import {

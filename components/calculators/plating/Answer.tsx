@@ -7,7 +7,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { LIMITS } from '../../words/en/reference';
 import type { Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { Scroll } from '../Scroll';

@@ -8,7 +8,7 @@ import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { length, rpm, seconds, type Unit } from '../../words/format';
 import type { ResultProps } from '../calculator';
-import { plannerHref } from '../addresses';
+import { plannerHref } from '../../address/hrefs';
 import { Asked, Ground } from '../Ground';
 import {
   answerParts,

@@ -10,7 +10,7 @@ import { ShareBar } from '../../result/ShareBar';
 import { decimals, percent, rpm, significant, torque, type Unit } from '../../words/format';
 import { materialShort } from '../../words/names';
 import { fill } from '../../words/template';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import {

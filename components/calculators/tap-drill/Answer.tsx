@@ -11,7 +11,7 @@ import { BAR } from '../../words/en/reference';
 import { drillName, limitLength, threadPercent, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
 import { threadHref } from '../../words/thread-address';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import {

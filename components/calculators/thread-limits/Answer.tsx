@@ -10,7 +10,7 @@ import { NumberList, type NumberRow } from '../../result/NumberList';
 import { threadHref } from '../../words/thread-address';
 import type { Unit } from '../../words/format';
 import { fill } from '../../words/template';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import {

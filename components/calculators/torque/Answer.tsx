@@ -15,7 +15,7 @@ import {
   torqueBand,
   type Unit,
 } from '../../words/format';
-import { calculatorHref, plannerHref } from '../addresses';
+import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
 import { chipText } from '../../words/en/calculators/chamfer/sentences';

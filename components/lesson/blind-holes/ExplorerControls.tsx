@@ -3,7 +3,7 @@ import { inchToMm, roundHalfUp } from '../../../core/units';
 import { ChoiceField } from '../../fields/ChoiceField';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
-import { plannerAddress } from '../planner-address';
+import { plannerAddress } from '../../address/request';
 import { LengthStepper } from '../Stepper';
 import {
   chamferChoices,

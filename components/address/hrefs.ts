@@ -1,4 +1,4 @@
-/** Addresses of other pages with what was typed here filled in. */
+/** Addresses of the planner and the calculators with something filled in. */
 
 import { FIELDS, type Inputs } from '../planner/inputs';
 import { initialValues, writeAddress } from '../state/address';
