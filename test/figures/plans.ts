@@ -208,15 +208,15 @@ export const SECTIONS: Record<string, Case & { unit?: 'mm' | 'in' }> = {
     chamfer: 'bottoming',
     point: 180,
   },
-  'blind-inch-half': {
-    designation: '1/2-13 UNC-2B',
-    diameter: 12.7,
-    pitch: 25.4 / 13,
+  'blind-inch-coarse': {
+    designation: '9/16-12 UNC-2B',
+    diameter: 14.2875,
+    pitch: 25.4 / 12,
     inch: true,
     unit: 'in',
-    drill: { name: '27/64', diameter: 10.7156, series: 'fraction' },
-    hole: blind('shoulder', 28),
-    fullThread: 19.05,
+    drill: { name: '31/64', diameter: 12.3031, series: 'fraction' },
+    hole: blind('shoulder', 31),
+    fullThread: 21.59,
   },
   'blind-floating-centre': {
     designation: 'M5x0.8-6H',

@@ -44,14 +44,14 @@ describe('numbers on the hole section', () => {
   it('follow the plan into inches', () => {
     const request: HoleRequest = {
       ...M8,
-      thread: '1/2-13',
-      fullThread: 19.05,
+      thread: '9/16-12',
+      fullThread: 21.59,
       hole: { kind: 'blind' },
     };
     const plan = planned(request);
     const read = labels(holeSection(holeFacts(plan, request, 'in'), 'in'));
     printed(read.get('tap to'), plan.taps[0]!.depth.tip, 'in');
-    printed(read.get('full thread'), 19.05, 'in');
+    printed(read.get('full thread'), 21.59, 'in');
   });
 
   it('say what is asked for and what is missing when no tap reaches', () => {

@@ -218,11 +218,11 @@ const PRACTICE: [what: string, line: string, expected: Expected][] = [
   ],
   [
     'drill by fraction',
-    '27/64 DRILL 1.12 DEEP 1/2-13 UNC-2B .75 DEEP',
+    '31/64 DRILL 1.20 DEEP 9/16-12 UNC-2B .85 DEEP',
     {
-      thread: '1/2-13 UNC-2B',
-      fullThread: 19.05,
-      hole: { diameter: 10.716, depth: 28.448, at: shoulder },
+      thread: '9/16-12 UNC-2B',
+      fullThread: 21.59,
+      hole: { diameter: 12.303, depth: 30.48, at: shoulder },
     },
   ],
   [

@@ -258,12 +258,12 @@ test.describe('units and address', () => {
 
   test('an inch thread on a millimetre page offers inches', async ({ page }) => {
     await open(page, 'blind-hole-depth/');
-    await page.getByLabel('Thread, as on the drawing').fill('1/2-13 UNC-2B');
+    await page.getByLabel('Thread, as on the drawing').fill('9/16-18 UNF-2B');
     await page.getByRole('button', { name: 'Use inches' }).click();
     await expect(page.getByLabel('Thread, as on the drawing')).toBeFocused();
-    await page.getByLabel('Full thread, in').fill('.75');
+    await page.getByLabel('Full thread, in').fill('.80');
     await page.getByLabel('Chamfer of the tap').selectOption('semi-bottoming');
-    await expect(sentence(page)).toHaveText(/Drill 1\.058 in to the shoulder/);
+    await expect(sentence(page)).toHaveText(/Drill 1\.022 in to the shoulder/);
   });
 
   test('Back undoes a field, not a letter', async ({ page }) => {

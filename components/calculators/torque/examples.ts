@@ -1,13 +1,13 @@
-/** An inch thread in tough steel on the smaller machine, where nothing is left over: invented. */
+/** A fine inch thread in tough steel on the smaller machine, which stands it sharp and worn: invented. */
 
 import { initialValues } from '../../state/address';
 import { INPUTS } from './inputs';
 
 export const EXAMPLE = {
   ...initialValues(INPUTS.fields),
-  thread: '1/2-13 UNC-2B',
+  thread: '9/16-18 UNF-2B',
   tap: 'spiral-flute',
-  depth: '3/4 in',
+  depth: '.80 in',
   material: 'steel-alloy-30hrc',
   spindle: '30',
 };

@@ -33,8 +33,8 @@ const cover: HoleRequest = {
 
 /** A flange from an inch drawing. */
 const flange: HoleRequest = {
-  thread: '1/2-13 UNC-2B',
-  fullThread: inchToMm(0.75),
+  thread: '7/16-14 UNC-2B',
+  fullThread: inchToMm(0.6),
   hole: { kind: 'blind' },
   material: 'steel-alloy-30hrc',
 };

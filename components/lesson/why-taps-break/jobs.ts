@@ -1,6 +1,7 @@
 /** Holes of the lesson on broken taps, from the work of an invented shop. Lengths in mm. */
 
 import type { HoleRequest } from '../../../core/plan/types';
+import { inchToMm } from '../../../core/units';
 
 /** A valve cover whose floor is too near. */
 const cover: HoleRequest = {
@@ -12,8 +13,8 @@ const cover: HoleRequest = {
 
 /** The flange on the smaller machine. */
 const flange: HoleRequest = {
-  thread: '1/2-13 UNC-2B',
-  fullThread: 19.05,
+  thread: '9/16-12 UNC-2B',
+  fullThread: inchToMm(0.85),
   hole: { kind: 'blind' },
   material: 'steel-alloy-30hrc',
   spindle: { drive: 'synchronous', torque: 30 },

@@ -172,10 +172,10 @@ describe('blind-hole depth', () => {
   });
 
   it('inches in, inches out, and the same hole', () => {
-    const inch = text(blind.engine, { ...base, thread: '1/2-13', full: '.75' }, 'in');
-    expect(inch).toContain('Drill 1.058 in to the shoulder');
-    const metric = text(blind.engine, { ...base, thread: '1/2-13', full: '3/4 in' }, 'mm');
-    expect(metric).toContain('Drill 26.87 mm');
+    const inch = text(blind.engine, { ...base, thread: '9/16-18', full: '.80' }, 'in');
+    expect(inch).toContain('Drill 1.022 in to the shoulder');
+    const metric = text(blind.engine, { ...base, thread: '9/16-18', full: '.80 in' }, 'mm');
+    expect(metric).toContain('Drill 25.96 mm');
   });
 });
 
@@ -217,8 +217,8 @@ describe('torque', () => {
   const loads = must(
     tapLoads(
       {
-        thread: '1/2-13 UNC-2B',
-        fullThread: 19.05,
+        thread: '9/16-18 UNF-2B',
+        fullThread: 20.32,
         hole: { kind: 'blind' },
         material: 'steel-alloy-30hrc',
         spindle: { drive: 'synchronous', torque: 30 },

@@ -30,10 +30,10 @@ describe('shoulder depth from the full thread', () => {
     expect(found.best).toBeCloseTo(15, 9);
   });
 
-  it('1/2-13, 3/4 in full: 1.058 in, in the middle 1.019 in', () => {
-    const found = depth({ pitch: 25.4 / 13, fullThread: 19.05, chamfer: FORM_C, ...plain });
-    expect(found.worst / 25.4).toBeCloseTo(1.058, 3);
-    expect(found.middle / 25.4).toBeCloseTo(1.019, 3);
+  it('9/16-18, .80 in full: 1.022 in, in the middle .994 in', () => {
+    const found = depth({ pitch: 25.4 / 18, fullThread: 20.32, chamfer: FORM_C, ...plain });
+    expect(found.worst / 25.4).toBeCloseTo(1.022, 3);
+    expect(found.middle / 25.4).toBeCloseTo(0.994, 3);
   });
 
   it('a floating head and a 2 mm male centre are each added once', () => {

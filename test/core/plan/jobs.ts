@@ -29,10 +29,10 @@ export const JOBS = {
     material: 'iron-grey',
     spindle: VMC_A,
   },
-  /** 1/2-13-2B, blind, 3/4 in full, 4140 at 30 HRC */
+  /** 9/16-18-2B, blind, .80 in full, 4140 at 30 HRC */
   J4: {
-    thread: '1/2-13-2B',
-    fullThread: 19.05,
+    thread: '9/16-18-2B',
+    fullThread: 20.32,
     hole: { kind: 'blind' },
     material: 'steel-alloy-30hrc',
     spindle: VMC_B,

@@ -26,13 +26,13 @@ describe('a blind hole', () => {
 
   it('agrees with the plan for every class of a spiral-flute tap', () => {
     const plan = planHole({
-      thread: '1/2-13 UNC-2B',
-      fullThread: 19.05,
+      thread: '9/16-18 UNF-2B',
+      fullThread: 20.32,
       hole: { kind: 'blind' },
       material: 'steel-low',
     });
     if (!plan.ok) throw new Error('not planned');
-    const { classes } = blind({ thread: '1/2-13 UNC-2B', fullThread: 19.05, chamfer: FORM_C });
+    const { classes } = blind({ thread: '9/16-18 UNF-2B', fullThread: 20.32, chamfer: FORM_C });
     expect(classes).toHaveLength(4);
     for (const { chamfer, promised, middle } of classes) {
       const { depth } = plan.value.taps.find(

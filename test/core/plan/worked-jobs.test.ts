@@ -5,7 +5,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { planHole, type HolePlan, type HoleRequest, type TapChoice } from '../../../core';
-import { JOBS, VMC_A } from './jobs';
+import { WORN } from '../../../core/tap/styles';
+import { JOBS, VMC_B } from './jobs';
 
 function plan(request: HoleRequest): HolePlan {
   const outcome = planHole(request);
@@ -139,34 +140,46 @@ describe('J3: M12×1.75, blind, 24 full, grey iron, on VMC-A', () => {
   });
 });
 
-describe('J4: 1/2-13-2B, blind, 3/4 in full, 4140 at 30 HRC', () => {
+describe('J4: 9/16-18-2B, blind, .80 in full, 4140 at 30 HRC, on VMC-B', () => {
   const request = JOBS.J4;
   const result = plan(request);
   const tap = best(result);
 
-  it('low-helix spiral flute with 2 to 3 threads, drill 27/64 to .429 in', () => {
+  it('low-helix spiral flute with 2 to 3 threads, drill 12.8 to 12.9, 81 to 76 % on the shop base', () => {
     expect([tap.style, tap.chamfer.class]).toEqual(['spiral-flute', 'semi-bottoming']);
     expect(codes(tap.reasons)).toContain('low-helix');
-    expect(result.drill!.diameter).toBeGreaterThanOrEqual(10.71);
-    expect(result.drill!.diameter).toBeLessThanOrEqual(10.9);
+    expect(result.drill!.diameter).toBeGreaterThanOrEqual(12.8);
+    expect(result.drill!.diameter).toBeLessThanOrEqual(12.9);
+    expect(result.drill!.percent.shop).toBeGreaterThanOrEqual(75.5);
+    expect(result.drill!.percent.shop).toBeLessThanOrEqual(81.5);
   });
 
-  it('shoulder 1.019 to 1.058 in, tip .942 to .981 in', () => {
-    expect(tap.depth.nominal.shoulder / 25.4).toBeCloseTo(1.019, 3);
-    expect(tap.depth.shoulder / 25.4).toBeCloseTo(1.058, 3);
-    expect(tap.depth.nominal.tip / 25.4).toBeCloseTo(0.942, 3);
-    expect(tap.depth.tip / 25.4).toBeCloseTo(0.981, 3);
+  it('shoulder .994 to 1.022 in, tip .939 to .967 in', () => {
+    expect(tap.depth.nominal.shoulder / 25.4).toBeCloseTo(0.994, 3);
+    expect(tap.depth.shoulder / 25.4).toBeCloseTo(1.022, 3);
+    expect(tap.depth.nominal.tip / 25.4).toBeCloseTo(0.939, 3);
+    expect(tap.depth.tip / 25.4).toBeCloseTo(0.967, 3);
   });
 
-  it('16 N·m sharp; worn there is no margin on 30 N·m', () => {
-    expectTorque(tap, 16);
-    expect(codes(result.warnings)).toContain('spindle-over');
-    expect(codes(plan({ ...request, spindle: VMC_A }).warnings)).not.toContain('spindle-over');
+  it('110 to 180 rev/min, 11 N·m sharp, .12 of the tap, .20 worn', () => {
+    expect(result.cycle?.rpmRange.min).toBeCloseTo(110, -1);
+    expect(result.cycle?.rpmRange.max).toBeCloseTo(180, -1);
+    expectTorque(tap, 11);
+    expect(tap.tapShare.sharp).toBeCloseTo(0.12, 1);
+    expect(tap.tapShare.worn).toBeCloseTo(0.2, 1);
   });
 
-  it('never: 7/16, nor 11.0 without a warning', () => {
-    expect(judged(result, '7/16').verdict).toBe('outside');
-    expect(judged(result, '11.0').verdict).toBe('risk');
+  it('worn it takes about 19 N·m, which 30 N·m stands; a spindle of 15 does not', () => {
+    expect((tap.spindleShare! * 30 * WORN) / 19).toBeGreaterThan(0.8);
+    expect((tap.spindleShare! * 30 * WORN) / 19).toBeLessThan(1.2);
+    expect(codes(result.warnings)).not.toContain('spindle-over');
+    const weak = { ...VMC_B, torque: 15 };
+    expect(codes(plan({ ...request, spindle: weak }).warnings)).toContain('spindle-over');
+  });
+
+  it('never: the chart’s 33/64, nor 13.0 without a warning', () => {
+    expect(judged(result, '33/64').verdict).toBe('outside');
+    expect(judged(result, '13.0').verdict).toBe('risk');
   });
 });
 

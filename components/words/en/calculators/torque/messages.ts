@@ -28,7 +28,7 @@ export const WORDS: CalculatorWords<Name> = {
   form: 'The tap and its work',
   submit: 'How hard?',
   example:
-    '1/2-13 UNC, 3/4 in of full thread in 4140 of 30 HRC, spiral-flute tap, a spindle that gives 30 N·m.',
+    '9/16-18 UNF, .80 in of full thread in 4140 of 30 HRC, spiral-flute tap, a spindle that gives 30 N·m.',
   missing: {
     thread: {
       ask: 'Enter the thread as the drawing gives it, like M12x1.75-6H or 1/2-13 UNC-2B.',

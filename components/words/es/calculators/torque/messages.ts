@@ -28,7 +28,7 @@ export const WORDS: typeof english.WORDS = {
   form: 'El macho y su trabajo',
   submit: '¿Con qué par?',
   example:
-    '1/2-13 UNC, 3/4 in de rosca completa en 4140 de 30 HRC, macho de ranura helicoidal, un husillo que da 30 N·m.',
+    '9/16-18 UNF, .80 in de rosca completa en 4140 de 30 HRC, macho de ranura helicoidal, un husillo que da 30 N·m.',
   missing: {
     thread: {
       ask: 'Escriba la rosca como la da el plano, como M12x1.75-6H o 1/2-13 UNC-2B.',
