@@ -208,6 +208,13 @@ export const SOURCES = {
     edition: '1977',
     trust: 'Abstract read, not the paper: torque exceeds what removing the metal alone needs.',
   },
+  'stabler-1951': {
+    title: 'G. V. Stabler, The Fundamental Geometry of Cutting Tools, Proc. I. Mech. E. 165, 14–21',
+    kind: 'paper',
+    edition: '1951',
+    trust:
+      'The paper was not read. Its rule, as a later text on the theory of machining quotes it with the year: the chip leaves at about the angle the edge is skewed by, and measured chips agree only roughly. Volume and pages from memory.',
+  },
   'makers-style-factors': {
     title: "A tool maker's published torque factors by tap style and chamfer",
     kind: 'makers-table',
@@ -287,6 +294,11 @@ export const SOURCES = {
     kind: 'regulation',
     trust:
       'The 30 psi limit, the chip guarding and the protective equipment checked against quotations of the rule.',
+  },
+  'osha-1910-252': {
+    title: '29 CFR 1910.252 (US), Welding, cutting and brazing: general requirements',
+    kind: 'regulation',
+    trust: 'Named for what it covers; read the current text, or the rule of your own country.',
   },
   'osha-1910-1200': {
     title: '29 CFR 1910.1200 (US), Hazard communication: safety data sheets and labels',

@@ -1,6 +1,7 @@
 /**
  * Where the chip goes: a matter of which way the cutting face leans.
- * Common practice, and the geometry of an inclined face.
+ * Common practice; the reason is oblique cutting: the chip leaves towards the end of the edge that trails,
+ * about as far from square as the edge is skewed (`stabler-1951`, a first approximation). Only the side is used here.
  */
 
 import type { Hand } from '../thread/thread';

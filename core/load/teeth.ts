@@ -10,7 +10,7 @@ import { grooveGeometry, specificForce, THINNEST_CHIP, toothGeometry, type Groov
 /** In metal that hardens when rubbed, a chip thinner than this many edge radii is close to rubbing. Common practice. */
 export const NEAR_RUBBING = 2;
 
-/** `cuts`: thicker than the edge is sharp; `near`: too close to it in metal that hardens; `rubs`: ploughed. */
+/** `cuts`: thicker than the edge is sharp; `near`: too close to it in metal that hardens; `rubs`: pushed aside. */
 export type Rubbing = 'cuts' | 'near' | 'rubs';
 
 export interface ChamferTooth {
@@ -58,7 +58,7 @@ export function cuttingThreads(groove: Groove, tap: ChamferTap): Outcome<number>
   return answer((threads * (groove.major - groove.hole)) / (groove.major - nose));
 }
 
-/** How far a chip is from being ploughed. `chip` mm. Sources: `kienzle`, `common-practice`. */
+/** How far a chip is from being pushed aside instead of cut. `chip` mm. Sources: `kienzle`, `common-practice`. */
 export function rubbingOf(chip: number, material: Pick<Material, 'workHardens'>): Rubbing {
   if (chip < THINNEST_CHIP) return 'rubs';
   return material.workHardens && chip < NEAR_RUBBING * THINNEST_CHIP ? 'near' : 'cuts';

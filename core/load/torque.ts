@@ -9,7 +9,7 @@ import type { Material } from '../material/material';
 
 const TAN30 = Math.tan(Math.PI / 6);
 
-/** Chips thinner than this are ploughed, not cut, mm: the edge radius of a sharp HSS tap. From memory. */
+/** Chips thinner than this are pushed aside, not cut, mm: the edge radius of a sharp HSS tap. From memory. */
 export const THINNEST_CHIP = 0.01;
 
 /** The chamfer length, in pitches, at which the single-number torque takes its specific force. */

@@ -33,6 +33,7 @@ export const namingFacts = {
   galleryTap: best(planned(NAMING_JOBS.gallery)),
   taper: inch('taper'),
   plug: inch('plug'),
+  formB: threadRange(chamferOf('plug', 'metric').threads),
   semiBottoming: inch('semi-bottoming'),
   bottoming: inch('bottoming'),
 } as const;

@@ -26,7 +26,7 @@ export const GOES: Record<ChipCourse, string> = {
   ahead: 'ahead of the tap, down the hole',
   back: 'back up the flutes, out at the mouth',
   stays: 'nowhere: they lie in the flutes',
-  none: 'there are none',
+  none: 'it makes no chips',
 };
 
 export const HOLES: Record<ChipHole, string> = {
