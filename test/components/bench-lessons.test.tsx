@@ -45,7 +45,7 @@ describe('why taps break', () => {
     expect(breakFacts.cover).toMatchObject({ room: '1', wants: '4' });
   });
 
-  test('the coarse thread on the thin core is the nearest to breaking', () => {
+  test('the coarse thread on the small tap is the nearest to breaking', () => {
     const most = [...tried].sort((a, b) => b.worn - a.worn)[0];
     expect(most?.designation).toMatch(/^#6-32/);
     for (const { sharp, worn } of tried) expect(worn).toBeGreaterThan(sharp);

@@ -90,7 +90,7 @@ describe('what the prose claims', () => {
     expect(share('form')).toBeLessThan(share('spiral-flute'));
   });
 
-  test('the spiral point cuts easiest and has a thicker core than the spiral flute', () => {
+  test('the spiral point needs the least torque and keeps more of its web than the spiral flute', () => {
     const least = [...gland.values()].reduce((a, b) =>
       b.torque.expected < a.torque.expected ? b : a,
     );
@@ -98,7 +98,7 @@ describe('what the prose claims', () => {
     expect(gland.get('spiral-point')!.web).toBeGreaterThan(gland.get('spiral-flute')!.web);
   });
 
-  test('a core one fifth thinner stands half as much', () => {
+  test('a fifth off the web takes half of the strength', () => {
     expect(twistOff(0.8, 1.5, 1) / twistOff(1, 1.5, 1)).toBeCloseTo(0.5, 1);
   });
 

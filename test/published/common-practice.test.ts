@@ -54,7 +54,7 @@ describe('load and strength (common practice)', () => {
     expect(heaviest.chamfer.class).toBe('bottoming');
   });
 
-  it('the core of a spiral-flute tap is the weaker', () => {
+  it('winding flutes leave the least metal in the middle', () => {
     const web = (style: Parameters<typeof typicalWeb>[0]) => typicalWeb(style, 10, 8.4, 4);
     expect(web('spiral-flute')).toBeLessThan(web('straight-flute'));
     expect(web('spiral-flute')).toBeLessThan(web('spiral-point'));
@@ -78,7 +78,7 @@ describe('choice (common practice)', () => {
     },
   );
 
-  it('3/4 in of full thread above a floor too near for five threads of chamfer: spiral-flute bottoming', () => {
+  it('a blind hole that a plug chamfer cannot finish: spiral-flute bottoming', () => {
     const depth = 1.0 * 25.4;
     const result = plan({
       thread: '1/2-13',

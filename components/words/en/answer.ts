@@ -81,7 +81,7 @@ export const READING = {
 } as const;
 
 export const GAUGE = {
-  plug: 'Thread plug gauge {designation}, GO and NO-GO[, {hand}]; plain plug for the minor diameter',
+  plug: 'Thread plug gauge {designation}, GO and NOT GO[, {hand}]; plain plug for the minor diameter',
   left: 'left hand',
   taper: 'Taper plug gauge {designation}: how far it goes in decides',
 } as const;

@@ -40,7 +40,7 @@ export const FACTORS = {
 export const STRENGTHS = {
   caption: 'One hole, four taps: {thread} in {material}',
   tap: 'Tap',
-  core: 'Core',
+  core: 'Web',
   breaks: 'Breaks at about',
   takes: 'Takes, sharp',
   share: 'Of its strength, worn',

@@ -66,9 +66,9 @@ export const ADVICE: Record<ChipAdviceCode, string> = {
   'must-not-fall': 'They end up below, where none may be.',
   'clears-the-hole': 'They come out at the top, and the bottom stays clear.',
   'lifted-for-nothing':
-    'It does the job, but its thinner core carries chips up that could have dropped.',
+    'It does the job, but it carries chips up that could have dropped, and its flutes are cut deeper than this hole needs.',
   'short-need-no-lift':
-    'It does the job. Chips this short may lie in straight flutes, on a stronger and cheaper tap.',
+    'It does the job. Chips this short may lie in straight flutes, on a stiffer and cheaper tap.',
   'kept-out-below': 'They come out at the top, and what lies below stays clean.',
   'short-chips-lie': 'They crumble and lie in the flutes until the tap comes out.',
   'long-chips-pack':
