@@ -39,7 +39,7 @@ export interface StuckTap {
   wideBoss: boolean;
   /** What the part is worth, in whatever money `spark` is given in. */
   partValue?: number;
-  /** What a removal would cost, in the same money. */
+  /** What the sure way, sparking, would cost, in the same money. */
   removalCost?: number;
 }
 
@@ -70,6 +70,8 @@ export interface RemovalChoice {
   /** Minutes, least and most; null where there is nothing to time. */
   minutes: readonly [number, number] | null;
   risk: 'low' | 'some' | 'high' | 'none';
+  /** What it takes in time and in risk to the part, in the money of the values; null where they are not both said. */
+  expected: number | null;
 }
 
 /** Smallest taps for extractor fingers and for a cutter down the core, mm. Common practice. */
@@ -88,6 +90,18 @@ const STANDS_ALUM: readonly MaterialId[] = [
   'bronze',
   'copper',
 ];
+
+/** Chance that a way spoils the part or its thread. A setter's estimates, common practice. */
+const SPOILS: Record<RemovalMethod, number> = {
+  'turn-out': 0.02,
+  extractor: 0.03,
+  'rock-loose': 0.1,
+  'mill-out': 0.2,
+  'spark-out': 0.03,
+  trepan: 0.35,
+  dissolve: 0.1,
+  scrap: 0,
+};
 
 /** Time and risk of each way. Common practice. */
 const USUAL: Record<RemovalMethod, Pick<RemovalChoice, 'minutes' | 'risk'>> = {
@@ -159,8 +173,22 @@ function reasonsFor(method: RemovalMethod, tap: StuckTap): RemovalReason[] {
 }
 
 /**
+ * Time at the rate of sparking, and the share of the part's value that is at risk. So cutting leads while the part
+ * is worth little more than its removal, and a dear part is sparked before it is struck or milled.
+ */
+function expectedCost(method: RemovalMethod, { partValue, removalCost }: StuckTap): number | null {
+  if (partValue === undefined || removalCost === undefined) return null;
+  if (method === 'scrap') return partValue;
+  const middle = ([least, most]: readonly [number, number]) => (least + most) / 2;
+  const { minutes } = USUAL[method];
+  const time = minutes ? middle(minutes) / middle(USUAL['spark-out'].minutes!) : 0;
+  return removalCost * time + SPOILS[method] * partValue;
+}
+
+/**
  * The ways to get a broken tap out, those worth trying first and in the order of least harm to part and purse;
  * the rest follow with the reason against them. Scrap leads where the part is worth less than twice its removal.
+ * Where both values are said, the ways are in the order of what they take in time and in risk to the part.
  *
  * @param tap size in mm; values in one money.
  * @returns every way once. Refuses `diameter-not-positive`, `money-negative`. Source: `common-practice`.
@@ -175,11 +203,17 @@ export function removalChoices(tap: StuckTap): Outcome<RemovalChoice[]> {
   }
   const all = REMOVAL_METHODS.map((method): RemovalChoice => {
     const reasons = reasonsFor(method, tap);
-    return { method, verdict: reasons.length === 0 ? 'try' : 'no', reasons, ...USUAL[method] };
+    const verdict = reasons.length === 0 ? 'try' : 'no';
+    return { method, verdict, reasons, ...USUAL[method], expected: expectedCost(method, tap) };
   });
   const place = ({ method, verdict }: RemovalChoice) =>
     verdict === 'no' ? 2 : method === 'scrap' ? 0 : 1;
-  return answer(all.sort((a, b) => place(a) - place(b)));
+  return answer(
+    all.sort(
+      (a, b) =>
+        place(a) - place(b) || (a.verdict === 'no' ? 0 : (a.expected ?? 0) - (b.expected ?? 0)),
+    ),
+  );
 }
 
 /** What is never done to a broken tap, whatever the part. Common practice; the cautions name their own sources. */

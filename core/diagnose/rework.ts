@@ -8,7 +8,9 @@ import type { SourceId } from '../sources';
 
 export const REWORK_RUNGS = [
   'chase',
+  'open-minor',
   're-tap',
+  'shorter-screw',
   'longer-screw',
   'larger-thread',
   'wire-insert',
@@ -50,8 +52,10 @@ export interface ReworkStep {
 const HELPS: Record<Defect, readonly ReworkRung[]> = {
   'chips-or-burr': ['chase'],
   'pitch-small': ['chase', 're-tap'],
-  'minor-small': ['re-tap'],
-  'thread-short': ['re-tap', 'longer-screw'],
+  // Opened first: a tap forced into too small a hole is the next to break.
+  'minor-small': ['open-minor'],
+  // A longer screw would stand on the end of the thread.
+  'thread-short': ['re-tap', 'shorter-screw'],
   torn: ['longer-screw', 'larger-thread', 'wire-insert', 'solid-insert', 'plug-or-weld'],
   'pitch-large': ['larger-thread', 'wire-insert', 'solid-insert', 'plug-or-weld'],
   'minor-large': ['longer-screw', 'larger-thread', 'wire-insert', 'solid-insert', 'plug-or-weld'],
@@ -61,7 +65,9 @@ const HELPS: Record<Defect, readonly ReworkRung[]> = {
 
 const AUTHORITY: Record<ReworkRung, Authority> = {
   chase: 'shop',
+  'open-minor': 'shop',
   're-tap': 'shop',
+  'shorter-screw': 'designer',
   'longer-screw': 'designer',
   'larger-thread': 'designer',
   'wire-insert': 'concession',

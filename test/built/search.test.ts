@@ -47,6 +47,19 @@ describe('what is typed at a machine', () => {
   });
 
   test.each([
+    ['cross bore', 'cross-bore'],
+    ['intersecting hole', 'cross-bore'],
+    ['keyway', 'keyway'],
+    ['slanting face', 'slanting-face'],
+    ['angled surface', 'slanting-face'],
+    ['spotface', 'spot-face'],
+  ])('%s: the word, and where it is taught', (typed, term) => {
+    const found = links(typed).slice(0, 8);
+    expect(found).toContain(`/glossary/#${term}`);
+    expect(found.some((link) => link.startsWith('/lessons/through-holes/'))).toBe(true);
+  });
+
+  test.each([
     ['botoming', '/glossary/#bottoming-chamfer'],
     ['torqe', '/calculators/torque/'],
     ['chamfre', '/calculators/chamfer/'],

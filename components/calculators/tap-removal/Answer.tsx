@@ -8,7 +8,8 @@ import { Asked, Ground, Why } from '../Ground';
 import {
   answerParts,
   askedParts,
-  ASSUMED,
+  assumed,
+  expectedText,
   FIRST,
   METHODS,
   NEVERS,
@@ -26,14 +27,17 @@ function Ways({ answer }: { answer: RemovalAnswer }) {
       <ol>
         {ways.map((choice) => {
           const { name, how, cautions } = METHODS[choice.method];
+          const welded = choice.method === 'turn-out' && answer.weldNut;
           return (
             <li key={choice.method}>
               <p>
-                <strong>{name}.</strong> {how}{' '}
-                {choice.method === 'turn-out' && answer.weldNut ? TEXT.nut : ''}{' '}
-                <span class="quiet">({timeText(choice)})</span>
+                <strong>{name}.</strong> {how} {welded ? TEXT.nut : ''}{' '}
+                <span class="quiet">
+                  ({timeText(choice)}
+                  {expectedText(choice)})
+                </span>
               </p>
-              {cautions.map((id) => {
+              {(welded ? ([...cautions, 'welding'] as const) : cautions).map((id) => {
                 const { title, text } = cautionText(id);
                 return (
                   <p key={id}>
@@ -96,7 +100,7 @@ export function Result({ answer, lessons }: ResultProps<RemovalAnswer>) {
         </ul>
       </section>
       <Ground
-        assumed={ASSUMED}
+        assumed={assumed(answer)}
         onward={[
           { href: '/broken-taps/', label: TEXT.cause },
           { href: '/broken-taps/rework/', label: TEXT.rework },

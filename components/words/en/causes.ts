@@ -35,12 +35,12 @@ const WORDS: Record<CauseId, readonly [string, string, string]> = {
   ],
   'hole-small': [
     'The hole is too small',
-    'Drill to the larger end of the class window.',
+    'Drill to the larger end of the class window. A part already tapped is opened to the class first, then chased.',
     'The plain plug goes in, and the load falls at once.',
   ],
   'hole-shallow': [
     'The hole is drilled too shallow',
-    'Drill to the planned shoulder; look whether the drill was reground or slipped.',
+    'Drill to the planned shoulder; look whether the drill was reground or slipped. A part already tapped is tapped deeper if there is room, or takes a shorter screw if the designer agrees.',
     'The pin finds the planned depth, and the GO goes as deep as asked.',
   ],
   'drill-off': [
@@ -69,13 +69,13 @@ const WORDS: Record<CauseId, readonly [string, string, string]> = {
     'The first thread is cut all round alike.',
   ],
   'angled-entry': [
-    'The entry is at an angle',
-    'Mill a flat before drilling, and guide the tap.',
+    'The entry face slants',
+    'Mill or spot-face a flat before drilling, and guide the tap.',
     'The gauge’s handle stands square both ways.',
   ],
   'hard-spot': [
     'A hard spot or an interrupted bore',
-    'Move the operation, drill the cross hole later, take off the scale; a stiffer tap with more flutes.',
+    'Move the operation, drill the cross bore or cut the keyway after tapping, take off the scale; a stiffer tap with more flutes.',
     'The hole in that place taps with the same load as its neighbours.',
   ],
   'hardened-wall': [
@@ -156,7 +156,7 @@ const WORDS: Record<CauseId, readonly [string, string, string]> = {
   ],
   'z-short': [
     'The tip depth leaves out the chamfer',
-    'Program full thread and the longest chamfer together.',
+    'Program full thread and the longest chamfer together. Parts already made are tapped deeper, started by hand into the old thread.',
     'The GO goes as deep as the drawing asks.',
   ],
   reentered: [

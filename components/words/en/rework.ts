@@ -38,9 +38,17 @@ export const RUNG_WORDS: Record<ReworkRung, { name: string; what: string }> = {
     name: 'Clean or chase',
     what: 'Flush, deburr, run a tap of the right limit through by hand.',
   },
+  'open-minor': {
+    name: 'Open the minor diameter, then chase',
+    what: 'Ream, or drill with the part clamped and the hole on the axis, to a size inside the class. Then run a tap of the right limit through by hand to take off the burr, and try the plain plugs again.',
+  },
   're-tap': {
-    name: 'Tap again',
-    what: 'A fresh tap of the right limit, started by hand into the old thread; deeper where the thread was short.',
+    name: 'Tap again, or deeper',
+    what: 'A fresh tap of the right limit, started by hand into the old thread. Deeper where the thread was short, if the chamfer and its clearance still fit above the floor; otherwise with a shorter chamfer.',
+  },
+  'shorter-screw': {
+    name: 'Shorter screw, or a washer under the head',
+    what: 'So that the screw clamps before it reaches the end of the thread. Check that enough thread still holds it. The drawing changes.',
   },
   'longer-screw': {
     name: 'Longer screw',
@@ -60,7 +68,7 @@ export const RUNG_WORDS: Record<ReworkRung, { name: string; what: string }> = {
   },
   'plug-or-weld': {
     name: 'Plug or weld, drill and tap anew',
-    what: 'Heat changes the metal round the hole, and a plug can turn or leak.',
+    what: 'Heat changes the metal round the hole, and a plug can turn or leak. Welding is for somebody qualified and allowed to.',
   },
   scrap: { name: 'Scrap', what: 'Mark it, count it, write down why.' },
 };

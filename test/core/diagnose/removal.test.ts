@@ -92,6 +92,41 @@ describe('ways to get a tap out', () => {
     expect(against({}, 'scrap')).toEqual(['value-not-said']);
   });
 
+  // By hand: time is the middle of its range over sparking's 120 min; of the value 0.2 is at risk milling, 0.03 sparking.
+  // 200 to spark, part 500: mill 200·55/120 + 0.2·500 = 192, spark 200 + 0.03·500 = 215.
+  // Part 5000: mill 92 + 1000 = 1092, spark 200 + 150 = 350.
+  test('what the part is worth decides: a dear part sparks before it mills, a plain one mills', () => {
+    const order = (partValue: number) =>
+      worthTrying({ hold: 'wedged', wideBoss: false, partValue, removalCost: 200 });
+    expect(order(500)).toEqual(['mill-out', 'spark-out']);
+    expect(order(5000)).toEqual(['spark-out', 'mill-out']);
+    const cost = (partValue: number, method: string) =>
+      choices({ hold: 'wedged', partValue, removalCost: 200 }).find(
+        (each) => each.method === method,
+      )?.expected;
+    expect(cost(500, 'mill-out')).toBeCloseTo(191.67, 2);
+    expect(cost(500, 'spark-out')).toBeCloseTo(215, 6);
+    expect(cost(5000, 'mill-out')).toBeCloseTo(1091.67, 2);
+    expect(cost(5000, 'spark-out')).toBeCloseTo(350, 6);
+    expect(choices({})[0]?.expected).toBeNull();
+  });
+
+  test('a dear part is not struck before it is sparked; a loose stub is still turned out first', () => {
+    const dear = worthTrying({ stub: 'proud', partValue: 20000, removalCost: 300 });
+    expect(dear[0]).toBe('turn-out');
+    expect(dear.indexOf('spark-out')).toBeLessThan(dear.indexOf('rock-loose'));
+  });
+
+  test('once sparking leads, a dearer part never gives the lead back to a cut', () => {
+    const leads = (partValue: number) =>
+      worthTrying({ hold: 'wedged', partValue, removalCost: 100 })[0];
+    fc.assert(
+      fc.property(fc.double({ min: 200, max: 1e6, noNaN: true }), (value) => {
+        if (leads(value) === 'spark-out') expect(leads(2 * value)).toBe('spark-out');
+      }),
+    );
+  });
+
   test('a nut is welded only to M8 and larger', () => {
     expect([6, 8, 10].map(nutMayBeWelded)).toEqual([false, true, true]);
   });
@@ -144,7 +179,9 @@ describe('the ladder of rework', () => {
     );
     expect(authority).toEqual({
       chase: 'shop',
+      'open-minor': 'shop',
       're-tap': 'shop',
+      'shorter-screw': 'designer',
       'longer-screw': 'designer',
       'larger-thread': 'designer',
       'wire-insert': 'concession',
@@ -152,6 +189,17 @@ describe('the ladder of rework', () => {
       'plug-or-weld': 'engineer',
       scrap: 'shop',
     });
+  });
+
+  const rungs = (defect: (typeof DEFECTS)[number]) =>
+    reworkLadder(defect, 'ordinary').flatMap(({ rung, helps }) => (helps ? [rung] : []));
+
+  test('a small minor diameter is opened, then chased; a tap is not forced into it', () => {
+    expect(rungs('minor-small')).toEqual(['open-minor', 'scrap']);
+  });
+
+  test('a short thread is tapped deeper or takes a shorter screw; a longer one would not clamp', () => {
+    expect(rungs('thread-short')).toEqual(['re-tap', 'shorter-screw', 'scrap']);
   });
 
   test('a governed thread: nothing that adds or takes metal without the engineer', () => {

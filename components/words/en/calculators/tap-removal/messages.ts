@@ -14,7 +14,7 @@ export const WORDS: CalculatorWords<Name> = {
     boss: 'Room round the hole to cut a larger one',
     steel: 'Steel parts fitted that cannot come out',
     value: 'What the part is worth',
-    cost: 'What getting it out would cost',
+    cost: 'What sparking it out would cost',
   },
   form: 'The broken tap',
   submit: 'What can be done?',
@@ -48,6 +48,7 @@ export const YES_NO_LABELS = { yes: 'Yes', no: 'No' } as const;
 export const HINTS = {
   hold: 'Flush the chips out first, then try with a finger-tight grip. Spindle stopped and locked out.',
   steel: 'Dowels, wire inserts, bushes.',
-  value: 'In your own money. Leave both empty if you do not want to weigh it.',
+  value:
+    'In your own money. Give both, and the ways are put in order of time and risk. Leave both empty if you do not want to weigh it.',
   more: 'Is it worth it?',
 } as const;

@@ -8,6 +8,7 @@ import type {
 } from '../../../../../core/diagnose/removal';
 import type { CautionId } from '../../../cautions';
 import type { Part } from '../../../answer';
+import { significant } from '../../../format';
 import { materialShort, styleName } from '../../../names';
 import { HOLD_LABELS, STUB_LABELS } from './messages';
 import type { RemovalAnswer } from '../../../../calculators/tap-removal/state';
@@ -22,7 +23,7 @@ export const TEXT = {
   first: 'Before anything else',
   rework: 'What to do with the part afterwards',
   cause: 'Why did it break?',
-  nut: 'A nut may be welded onto the stub and turned.',
+  nut: 'A nut may be welded onto the stub and turned, by somebody who is qualified and allowed to weld there.',
 } as const;
 
 export const FIRST = [
@@ -72,7 +73,7 @@ export const METHODS: Record<
   },
   scrap: {
     name: 'Scrap the part',
-    how: 'Worth less than twice what getting it out costs: unless a date presses, make another.',
+    how: 'It is worth less than twice what sparking costs: unless a date presses, make another.',
     cautions: [],
   },
 };
@@ -125,6 +126,24 @@ export function timeText({ minutes, risk }: RemovalChoice): string {
   return `about ${time}; ${RISKS[risk]}`;
 }
 
+/** `; about 230 in all, time and risk to the part counted`, where both values were said. */
+export function expectedText({ expected }: RemovalChoice): string {
+  return expected === null
+    ? ''
+    : `; about ${significant(expected, 2)} in all, time and risk to the part counted`;
+}
+
+/** What the answer rests on; without values, what they would change. */
+export function assumed({ tap }: RemovalAnswer): string[] {
+  const weighed = tap.partValue !== undefined && tap.removalCost !== undefined;
+  return [
+    ...ASSUMED,
+    weighed
+      ? 'The money counts time at the rate of sparking, and the share of the part’s value that each way puts at risk.'
+      : 'Nobody said what the part is worth. A dear part is sparked before it is struck or milled.',
+  ];
+}
+
 export function answerParts({ choices }: RemovalAnswer): Part[] {
   const first = choices[0];
   if (!first) return [];
@@ -147,8 +166,8 @@ export function askedParts({ thread, tap }: RemovalAnswer): string[] {
   ];
 }
 
-export const ASSUMED = [
+const ASSUMED = [
   'A tap of high-speed steel. Carbide breaks to pieces: pick those out, or spark them.',
-  'Times and risks are common practice; yours may differ twofold.',
+  'Times and risks are estimates from common practice; yours may differ twofold.',
   'Nothing here says that the part may be used afterwards.',
 ];
