@@ -2,6 +2,7 @@
 
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { HoleSection } from '../drawing/HoleSection';
+import { cautionsFor } from '../planner/cautions';
 import { worded } from '../planner/PlanNotices';
 import { LABELS } from '../words/en/planner';
 import { ShopLine } from '../planner/ShopLine';
@@ -13,6 +14,7 @@ import {
   assumptionText,
   becauseSentence,
   bestTap,
+  cautionText,
   materialSaid,
   NOT_A_RATING,
   remedyText,
@@ -155,12 +157,19 @@ function Live({ address }: { address: string }) {
   );
 }
 
-function Foot({ plan, unit, made }: CardProps) {
+function Foot({ plan, request, unit, made }: CardProps) {
   return (
     <footer class="card-foot">
       <p>
         <strong>{CARD.assumed}:</strong>{' '}
         {plan.assumptions.map((assumption) => assumptionText(assumption, unit)).join(' · ')}
+      </p>
+      <p>
+        <strong>{CARD.cautions}:</strong>{' '}
+        {cautionsFor(request)
+          .map((id) => cautionText(id).title)
+          .join(' · ')}
+        . {NOT_A_RATING.defer}
       </p>
       <p>
         <strong>{NOT_A_RATING.short}</strong> {made}

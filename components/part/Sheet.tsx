@@ -2,10 +2,12 @@
 
 import { torqueLimit } from '../../core/job/torque-limit';
 import type { DrawingPlan } from '../../core/drawing/types';
+import { cautionsFor } from '../planner/cautions';
 import { nose } from '../planner/numbers';
 import { worded } from '../planner/PlanNotices';
 import { Sign } from '../result/Sign';
 import {
+  cautionText,
   drillName,
   feed,
   feedPerRev,
@@ -210,6 +212,12 @@ function Gauges({ drawing }: { drawing: DrawingPlan }) {
   );
 }
 
+/** The usual cautions of every hole on the sheet, each named once. */
+function cautions(drawing: DrawingPlan): string[] {
+  const ids = drawing.holes.flatMap(({ request }) => (request ? cautionsFor(request) : []));
+  return [...new Set(ids)].map((id) => cautionText(id).title);
+}
+
 export function Sheet(props: SheetProps) {
   const { drawing, unit, made } = props;
   return (
@@ -243,6 +251,9 @@ export function Sheet(props: SheetProps) {
       </ul>
       <footer class="card-foot">
         <p>{TEXT.sheetDepths}</p>
+        <p>
+          <strong>{TEXT.cautions}:</strong> {cautions(drawing).join(' · ')}.
+        </p>
         <p>
           <strong>{NOT_A_RATING.short}</strong> {NOT_A_RATING.defer} {made}
         </p>

@@ -37,7 +37,7 @@ export const CAUTIONS = {
   // Chips and air.
   'flying-chips': {
     title: 'Guard your eyes',
-    text: 'Safety glasses with side shields; a face shield where a tap may shatter. When a broken tap is being worked out, nobody stands in line with it.',
+    text: 'Safety glasses with side shields wherever a tool turns or is struck, on whoever works and whoever watches; a face shield where a tap may shatter. When a broken tap is being worked out, nobody stands in line with it.',
     sources: ['osha-1910-133', 'hsg129'],
   },
   'chips-by-hand': {
@@ -49,6 +49,12 @@ export const CAUTIONS = {
     title: 'Do not blow out a blind hole',
     text: 'Air fires chips and fluid straight back out at the face. Flush the hole, wick it or draw it off with a vacuum. Where air is used to clean at all, US rules ask for under 30 psi at a blocked nozzle, a guard against chips, and eye protection. Never on a person or on clothes.',
     sources: ['osha-1910-242'],
+  },
+
+  'wound-in': {
+    title: 'Nothing soft where the tap comes through',
+    text: 'A tap catches a rag, a string or a soft stopper and winds it in, and the hand that holds it too. Close a gallery or cross bore with a plug that sits out of the tap’s reach, form the thread, or tap from the other side. Count what goes in, and count it out again.',
+    sources: ['osha-3170', 'common-practice'],
   },
 
   // What is in the air and on the skin.
@@ -81,7 +87,7 @@ export const CAUTIONS = {
   },
   'sharp-tools': {
     title: 'Taps cut before they turn',
-    text: 'Carry and store taps in sleeves. Break the edges of a part before you pass it on.',
+    text: 'Carry and store taps in sleeves. Look for wear with a lamp and a loupe: no finger and no rag along an edge. Break the edges of a part before you pass it on.',
     sources: ['tm-9-243', 'common-practice'],
   },
 
@@ -101,6 +107,11 @@ export const CAUTIONS = {
     text: 'The oil in the tank can catch fire. The work stays fully under, the level switch works, and nobody leaves it running alone. Follow the machine’s manual.',
     sources: ['common-practice'],
   },
+  welding: {
+    title: 'Welding at a stub or a hole',
+    text: 'Fume, fire, burning light and stray current. Only by somebody qualified and allowed to weld there, under the shop’s rules for hot work: metal free of oil, solvent and coating, fume drawn off, screens, helmet, an extinguisher at hand, and the place watched afterwards. The earth clamp sits on the part close by, and the part is out of the machine, so that no current runs through its bearings. Never on magnesium or near its swarf, nor on anything closed or that held fuel.',
+    sources: ['osha-1910-252', 'osha-1910-1200'],
+  },
   'broken-tap-dissolved': {
     title: 'Dissolving a broken tap',
     text: 'Acids burn and fume, and a hot alum bath scalds and gives off hydrogen. Only by trained people, with the data sheet, extraction and a labelled container; never with a steel part, which goes the way of the tap.',
@@ -118,13 +129,19 @@ export const CAUTION_GROUPS: readonly { heading: string; cautions: readonly Caut
   },
   {
     heading: 'Chips and compressed air',
-    cautions: ['flying-chips', 'chips-by-hand', 'compressed-air'],
+    cautions: ['flying-chips', 'chips-by-hand', 'compressed-air', 'wound-in'],
   },
   { heading: 'Fluid, dust and fire', cautions: ['fluid', 'sheets', 'dust', 'swarf-fire'] },
   { heading: 'By hand', cautions: ['hand-tapping', 'sharp-tools'] },
   {
     heading: 'A broken tap',
-    cautions: ['broken-tap-cut', 'broken-tap-struck', 'broken-tap-spark', 'broken-tap-dissolved'],
+    cautions: [
+      'broken-tap-cut',
+      'broken-tap-struck',
+      'broken-tap-spark',
+      'welding',
+      'broken-tap-dissolved',
+    ],
   },
 ];
 

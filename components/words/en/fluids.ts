@@ -29,7 +29,7 @@ export const FLUIDS: Record<MaterialId, string> = {
   zinc: 'Emulsion at 8–10 %, or light tapping oil',
   bronze: 'Tapping oil, or emulsion at 8–10 %',
   copper: 'Light oil without active sulphur, which stains copper',
-  plastic: 'Air or water; try fluids first, some crack plastics',
+  plastic: 'Water, or dry with the chips drawn off; try fluids first, some crack plastics',
   'plastic-filled': 'Dry with the dust drawn off, or water; some fluids crack plastics',
   titanium: 'Tapping oil; some customers bar chlorine',
   nickel: 'Extreme-pressure tapping oil; some customers bar sulphur and chlorine',

@@ -12,7 +12,7 @@ export const LESSON = {
   guessed: 'You guessed',
   chooseFirst: 'Choose one first.',
   typeNumber: 'Enter a number, like 21.5. A decimal comma is fine.',
-  wrongNumber: 'Not yet. Check the parts of the sum again, one at a time.',
+  wrongNumber: 'Not yet. Check the sum again, one part at a time.',
   within: 'Within {tolerance} counts.',
   eitherUnit: 'Type mm or in behind the number to use the other unit.',
   less: 'Less',

@@ -74,8 +74,9 @@ export const TEXT = {
   sheetExample: 'Example. Not for use.',
   sheetNot: 'Not to be run as drawn',
   watch: 'Watch',
+  cautions: 'Cautions',
   assumed: 'Assumed for every hole',
-  record: ['First-off by', 'GO / NO-GO', 'Holes run', 'Date, shift'],
+  record: ['First-off by', 'GO / NOT GO', 'Holes run', 'Date, shift'],
   noScript:
     'The form needs script, which is off in this browser. Below is a worked example of what it answers. Do not work to it.',
   answer: 'Answer',

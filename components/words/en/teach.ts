@@ -9,6 +9,8 @@ export const TEACH = {
   screenOf: 'Screen {at} of {count}',
   question: 'The question',
   afterwards: 'Afterwards you can',
+  cautions: 'Before anybody touches a tap:',
+  safety: 'All cautions',
   notes: 'Notes for the instructor',
   hideNotes: 'Hide the notes',
   share: 'Link for the class',

@@ -25,7 +25,7 @@ const WORDS: Record<english.CautionId, Words> = {
   },
   'flying-chips': {
     title: 'Proteja los ojos',
-    text: 'Gafas con protección lateral; pantalla facial donde un macho pueda estallar. Cuando se saca un macho roto, nadie se pone en línea con él.',
+    text: 'Gafas con protección lateral donde gire o se golpee una herramienta, para quien trabaja y para quien mira; pantalla facial donde un macho pueda estallar. Cuando se saca un macho roto, nadie se pone en línea con él.',
   },
   'chips-by-hand': {
     title: 'Ningún dedo en el agujero',
@@ -34,6 +34,10 @@ const WORDS: Record<english.CautionId, Words> = {
   'compressed-air': {
     title: 'No sople un agujero ciego',
     text: 'El aire devuelve viruta y fluido a la cara. Lave el agujero, séquelo con una mecha o aspírelo. Donde se limpie con aire, las reglas de EE. UU. piden menos de 30 psi con la boquilla tapada, una protección contra la viruta y gafas. Nunca sobre personas ni ropa.',
+  },
+  'wound-in': {
+    title: 'Nada blando donde asoma el macho',
+    text: 'El macho atrapa un trapo, un cordel o un tapón blando y lo enrolla, y con él la mano que lo sujeta. Cierre una galería o un taladro transversal con un tapón fuera del alcance del macho, lamine la rosca o rosque desde el otro lado. Cuente lo que mete y vuelva a contarlo al sacarlo.',
   },
   fluid: {
     title: 'Fluido en la piel, niebla en los pulmones',
@@ -57,7 +61,7 @@ const WORDS: Record<english.CautionId, Words> = {
   },
   'sharp-tools': {
     title: 'El macho corta antes de girar',
-    text: 'Lleve y guarde los machos en fundas. Mate los cantos de la pieza antes de pasarla.',
+    text: 'Lleve y guarde los machos en fundas. Busque el desgaste con luz y lupa: ni el dedo ni un trapo por el filo. Mate los cantos de la pieza antes de pasarla.',
   },
   'broken-tap-cut': {
     title: 'Amolar o fresar un macho roto',
@@ -70,6 +74,10 @@ const WORDS: Record<english.CautionId, Words> = {
   'broken-tap-spark': {
     title: 'Electroerosión',
     text: 'El aceite del tanque puede arder. La pieza queda siempre sumergida, el interruptor de nivel funciona y nadie la deja sola. Siga el manual de la máquina.',
+  },
+  welding: {
+    title: 'Soldar en un resto de macho o en un agujero',
+    text: 'Humo, fuego, luz que quema y corriente perdida. Solo personal cualificado y autorizado para soldar allí, con las reglas del taller para trabajos en caliente: metal sin aceite, disolvente ni recubrimiento, humo aspirado, pantallas, careta, un extintor a mano, y el sitio vigilado después. La pinza de masa va en la pieza y cerca, y la pieza fuera de la máquina, para que la corriente no pase por sus rodamientos. Nunca en magnesio ni cerca de su viruta, ni en nada cerrado o que haya contenido combustible.',
   },
   'broken-tap-dissolved': {
     title: 'Disolver un macho roto',

@@ -30,7 +30,8 @@ export const FLUIDS: Same<typeof english.FLUIDS> = {
   zinc: 'Emulsión al 8–10 %, o aceite ligero de roscar',
   bronze: 'Aceite de roscar, o emulsión al 8–10 %',
   copper: 'Aceite ligero sin azufre activo, que mancha el cobre',
-  plastic: 'Aire o agua; pruebe antes los fluidos, algunos agrietan el plástico',
+  plastic:
+    'Agua, o en seco aspirando la viruta; pruebe antes los fluidos, algunos agrietan el plástico',
   'plastic-filled': 'En seco aspirando el polvo, o agua; algunos fluidos agrietan el plástico',
   titanium: 'Aceite de roscar; algunos clientes prohíben el cloro',
   nickel: 'Aceite de roscar de extrema presión; algunos clientes prohíben azufre y cloro',
