@@ -48,15 +48,21 @@ describe('what is typed at a machine', () => {
 
   test.each([
     ['cross bore', 'cross-bore'],
-    ['intersecting hole', 'cross-bore'],
     ['keyway', 'keyway'],
     ['slanting face', 'slanting-face'],
-    ['angled surface', 'slanting-face'],
-    ['spotface', 'spot-face'],
   ])('%s: the word, and where it is taught', (typed, term) => {
     const found = links(typed).slice(0, 8);
     expect(found).toContain(`/glossary/#${term}`);
     expect(found.some((link) => link.startsWith('/lessons/through-holes/'))).toBe(true);
+  });
+
+  test.each([
+    ['intersecting hole', '/glossary/#cross-bore'],
+    ['keyseat', '/glossary/#keyway'],
+    ['angled surface', '/glossary/#slanting-face'],
+    ['spotface', '/glossary/#spot-face'],
+  ])('by its other name: %s', (typed, link) => {
+    expect(links(typed).slice(0, 6)).toContain(link);
   });
 
   test.each([
