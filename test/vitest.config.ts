@@ -38,6 +38,7 @@ export default defineConfig({
         test: {
           name: 'components',
           environment: 'happy-dom',
+          setupFiles: ['test/waiting.setup.ts'],
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: [
             'test/*.test.ts',
