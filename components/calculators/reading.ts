@@ -1,5 +1,6 @@
 /** How what was typed is understood: a thread by the core, lengths in both units. Part of the engines. */
 
+import { inchSystem } from '../../core/thread/inch-system';
 import { readThread } from '../../core/thread/read';
 import type { Thread } from '../../core/thread/thread';
 import { readLength } from '../fields/readLength';
@@ -43,7 +44,7 @@ export function reading(kind: Kind, text: string, unit: Unit): string {
 /** Which system's chamfer classes go with a thread as typed; metric until it can be read. */
 export function system(text: string): 'metric' | 'inch' {
   const read = readThread(text.trim());
-  return read.ok && read.value.system === 'unified' ? 'inch' : 'metric';
+  return read.ok && inchSystem(read.value) ? 'inch' : 'metric';
 }
 
 /** The thread a field names, read by the core. */

@@ -4,6 +4,7 @@ import type { DrillChoice } from '../drill/drill';
 import { bestDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { oversizeShare } from '../drill/oversize';
 import { listedDrill, targetHole } from '../drill/usual';
+import { inchSystem } from '../thread/inch-system';
 import { basicDiameters } from '../thread/profile';
 import { pipeNotes } from '../gauge/pipe';
 import type { Range, ThreadLimits } from '../limits/limits';
@@ -43,11 +44,6 @@ export function holeWindow(
 /** Hard on taps: the largest hole that surely passes spares them. No unit. Common practice. */
 export function wantsLargestHole(material: Material): boolean {
   return material.abrasive || material.workHardens || material.springsBack || material.kc11 >= 1900;
-}
-
-/** Unified and American pipe threads: inch chamfer classes and inch drills first. Common practice; no unit. */
-export function inchSystem({ system, form }: Thread): boolean {
-  return system === 'unified' || form.startsWith('NP');
 }
 
 /** The drill that the lists give for a parallel pipe thread stands as long as its own size passes. Common practice. */

@@ -15,6 +15,7 @@ import { findMaterial } from '../material/table';
 import { answer, refuse, type Note, type Outcome } from '../outcome';
 import { judgeTapLimits, type TapLimitChoice } from '../tap/limits-judge';
 import { tapMajor } from '../tap/major';
+import { inchSystem } from '../thread/inch-system';
 import { basicDiameters, type BasicDiameters } from '../thread/profile';
 import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
@@ -157,7 +158,7 @@ export function referenceOf(thread: Thread): Outcome<ThreadReference> {
       : limits.problems.map(({ code, data }) => ({ code, ...(data ? { data } : {}) })),
     ...(limits.ok ? heldBy(thread, limits.value) : NOTHING_HELD),
     form: formable ? formTapHole({ major, pitch: thread.pitch }, { system }) : null,
-    room: roomTable(thread.pitch, thread.system === 'unified' ? 'inch' : 'metric'),
+    room: roomTable(thread.pitch, inchSystem(thread) ? 'inch' : 'metric'),
     pipe: pipeNotes(thread),
     relatives: relativesOf(thread),
   };

@@ -18,6 +18,7 @@ import {
   type CuttingStyle,
 } from '../../../core/plan/chamfer-study';
 import type { HoleRequest } from '../../../core/plan/types';
+import { inchSystem } from '../../../core/thread/inch-system';
 import type { Thread } from '../../../core/thread/thread';
 import type { Unit } from '../../words/format';
 import type { Attempt, ValuesOf } from '../calculator';
@@ -92,7 +93,7 @@ export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, Chamf
     return { answer: null, problems };
   }
   const { pitch } = thread;
-  const system = thread.system === 'unified' ? 'inch' : 'metric';
+  const system = inchSystem(thread) ? 'inch' : 'metric';
   const chain = { pitch, chamferThreads: count, centre: 0, clearance: STOP_CLEARANCE.synchronous };
   const answer: ChamferAnswer = {
     thread,
