@@ -5,7 +5,8 @@ import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
 import { bindHole } from './bind-hole';
 import { requestFields } from './bind-fields';
-import { lengthInMm, lengthLimits, type RawLength } from './length';
+import { inchToMm } from '../units';
+import { lengthInMm, lengthLimits, plainNumber, type RawLength } from './length';
 import { plainCallout } from './normalise';
 import { readPieces } from './read-pieces';
 import type { Reading } from './reading';
@@ -34,6 +35,19 @@ class Measure {
     return read?.value;
   }
 
+  /** mm, of what may be small beside the thread: only what no hole has at all is taken for the other unit. */
+  small(raw: RawLength | undefined): number | undefined {
+    const value = raw && plainNumber(raw.text);
+    if (!raw || !value) return undefined;
+    const { system, form } = this.thread;
+    const inch = system === 'unified' || form.startsWith('NP');
+    const own = inch ? inchToMm(value) : value;
+    if (raw.unit) return /^mm/i.test(raw.unit) ? value : inchToMm(value);
+    if (own >= 0.1 && own <= 600) return own;
+    this.reading.note('depth-in-other-unit', { typed: raw.text });
+    return inch ? value : inchToMm(value);
+  }
+
   limits(raw: RawLength | undefined, usual: 'min' | 'max') {
     const read = raw && this.read(raw);
     return read && (raw.tolerance !== undefined || raw.bound !== usual)
@@ -50,6 +64,14 @@ function settleEarly(reading: Reading): void {
   else reading.mark(early.span, 'notRead');
 }
 
+/** `THRU .75` in a metric part is inches: no plate of a tapped hole is so thin in mm. */
+function thicknessOf(reading: Reading, measure: Measure): number | undefined {
+  const raw = reading.thickness?.length;
+  if (!raw) return undefined;
+  const thin = raw.unit === undefined && (plainNumber(raw.text) ?? 1) < 1;
+  return thin ? measure.length(raw) : measure.small(raw);
+}
+
 type HolePart = Pick<Callout, 'through' | 'fullThread' | 'hole' | 'thickness' | 'limits'>;
 
 function holePart(reading: Reading, thread: Thread, measure: Measure): HolePart {
@@ -61,7 +83,7 @@ function holePart(reading: Reading, thread: Thread, measure: Measure): HolePart 
   }));
   const depth = bound?.depth;
   const diameter = bound?.diameter;
-  const thickness = measure.length(reading.thickness?.length);
+  const thickness = thicknessOf(reading, measure);
   const said = reading.threadThrough || bound?.hole.through === true;
   // A thread depth is the least and a hole depth the most, unless the line says otherwise.
   const ofThread = measure.limits(reading.threadDepth?.length, 'min');
@@ -104,7 +126,7 @@ function sinkPart(
   measure: Measure,
 ): Pick<Callout, 'countersink'> {
   const { sink, chamfer } = reading;
-  const width = measure.length(chamfer?.width);
+  const width = measure.small(chamfer?.width);
   if (!sink && chamfer && width !== undefined) {
     return { countersink: { diameter: thread.diameter + 2 * width, angle: 2 * chamfer.side } };
   }
@@ -120,7 +142,7 @@ function toCallout(reading: Reading, thread: Thread): Callout {
   const measure = new Measure(reading, thread);
   const part = holePart(reading, thread, measure);
   const sink = sinkPart(reading, thread, measure);
-  const fields = requestFields(reading.fields, (raw) => measure.length(raw));
+  const fields = requestFields(reading.fields, (raw) => measure.small(raw));
   const { read, harmless, notRead } = reading.line.sorted();
   const through = settleThrough(reading, part, notRead);
   if (notRead.length > 0) reading.note('not-read', { text: notRead.join(' ') });

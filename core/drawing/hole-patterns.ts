@@ -125,6 +125,8 @@ export const HOLE_WORD = /^(?:through\s+|thru\s+)?holes?\b\.?/i;
 
 const FROM = String.raw`(?:\s*(?:to|at|@)\s*(?:the\s*)?(?<at>drill point|point|tip|shoulder|full dia|full Ø))?`;
 const THREAD = String.raw`(?:thd|thds|thread|threads|tap|tapped|tapping|threaded)`;
+/** The words of a depth go with the figure after them, where there is one. */
+const NO_FIGURE = String.raw`(?!\s*[:=]?\s*(?:min\.?\s*)?[↧]?\s*\.?\d)`;
 const DEEPS = String.raw`(?:deep|dp|dpth|depth)`;
 const FULL = String.raw`(?:full|effective|eff\.?|usable|complete|perfect|useful|min\.?(?:imum)?\s*(?:full)?)`;
 /** Depths that say whose they are. */
@@ -138,11 +140,11 @@ export const THREAD_DEPTH = [
     'i',
   ),
   new RegExp(
-    String.raw`^[x@↧]?\s*${LENGTH}\s*(?:${DEEPS}\b\.?\s*)?(?:of\s*)?${FULL}\s*${THREAD}\b\.?(?:\s*(?:${DEEPS}|min|length|lg|long)\b\.?)*`,
+    String.raw`^[x@↧]?\s*${LENGTH}\s*(?:${DEEPS}\b\.?\s*)?(?:of\s*)?${FULL}\s*${THREAD}\b\.?(?:\s*(?:${DEEPS}|min|length|lg|long)\b\.?)*${NO_FIGURE}`,
     'i',
   ),
   new RegExp(
-    String.raw`^[x@↧]?\s*${LENGTH}\s*(?:min\.?\s*)?${THREAD}\b\.?\s*(?:${DEEPS}|length|lg|long)\b\.?(?:\s*min\b\.?)?`,
+    String.raw`^[x@↧]?\s*${LENGTH}\s*(?:min\.?\s*)?${THREAD}\b\.?\s*(?:${DEEPS}|length|lg|long)\b\.?(?:\s*min\b\.?)?${NO_FIGURE}`,
     'i',
   ),
   new RegExp(
@@ -169,7 +171,7 @@ export const DRILL_DEPTH = [
     'i',
   ),
   new RegExp(
-    String.raw`^[x@]?\s*${LENGTH}\s*(?:(?:tap\s*)?drill|drl|hole|bore|pilot)\s*${DEEPS}\b\.?${FROM}`,
+    String.raw`^[x@]?\s*${LENGTH}\s*(?:(?:tap\s*)?drill|drl|hole|bore|pilot)\s*${DEEPS}\b\.?${FROM}${NO_FIGURE}`,
     'i',
   ),
   new RegExp(

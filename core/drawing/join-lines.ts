@@ -18,7 +18,7 @@ export interface Entry {
 }
 
 /** What a line could be of a callout; `none` is anything that cannot be part of another. */
-type Part = 'thread' | 'count' | 'drill' | 'depth' | 'sink' | 'none';
+type Part = 'thread' | 'count' | 'drill' | 'depth' | 'sink' | 'words' | 'none';
 
 interface Read extends Entry {
   part: Part;
@@ -41,7 +41,8 @@ function partOf(reading: Reading): Part {
   }
   if (deep || reading.threadThrough) return count === undefined ? 'depth' : 'none';
   if (sink || chamfer || fields.counterbore) return count === undefined ? 'sink' : 'none';
-  return count === undefined ? 'none' : 'count';
+  if (count !== undefined) return 'count';
+  return reading.tapped || !/\w/.test(reading.line.text) ? 'none' : 'words';
 }
 
 function readEntry(entry: Entry): Read {
@@ -95,6 +96,8 @@ function follows(first: Read, second: Read): boolean {
       return !deep;
     case 'sink':
       return !reading.sink && !reading.chamfer && !reading.fields.counterbore;
+    case 'words':
+      return true;
     case 'drill':
       return !second.counted && drillFits(second, first);
     default:

@@ -75,9 +75,11 @@ export function takeBore(reading: Reading): boolean {
   const { groups } = taken.found;
   const diameter = lengthOf(groups, 'bore')!;
   const depth = lengthOf(groups, 'floor') ?? lengthOf(groups, 'floorAfter');
-  reading.note('counterbore-not-planned', { text: reading.textOf(taken.span) });
   if (depth && !reading.fields.counterbore) reading.fields.counterbore = { diameter, depth };
-  else reading.mark(taken.span, 'notRead');
+  else {
+    reading.note('counterbore-not-planned', { text: reading.textOf(taken.span) });
+    reading.mark(taken.span, 'notRead');
+  }
   return true;
 }
 

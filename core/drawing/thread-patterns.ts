@@ -33,7 +33,7 @@ export const PITCH_PART = /^((?:(?:EG|STI)\s*)?M[JF]?\s*\d+(?:\.\d+)?)\s*x\s*(\d
 export const LONE_CLASS =
   /^(?:class\s*|cl\.?\s*|fit\s*|tol\.?\s*)?([3-9][EFGHefgh](?:[3-9][GHgh])?|[123][AB])(?![A-Za-z0-9.])/;
 
-const PLACE = String.raw`(?!\s*(?:side|view|end|face|edge|wall|corner|half|part|flange|boss|hole|only|elevation|bracket|bottom|top|and\b|&|or\b|\/))`;
+const PLACE = String.raw`(?!\s*(?:side|view|end|face|edge|wall|corner|half|part|flange|boss|hole|only|elevation|bracket|bottom|top|(?:and|&|or|\/)\s*r\.?h))`;
 /** Left hand in any spelling; LH SIDE and LH VIEW are places. */
 export const LEFT_HAND = new RegExp(
   `^\\(?(?:left(?:[- ]?hand(?:ed)?)?|l\\.?\\s?h\\.?)(?![a-z0-9])\\)?(?:\\s*(?:thread|thd|tap)\\b)?${PLACE}`,

@@ -1,14 +1,10 @@
 /** What a request asks for that its plan says nothing of: then the hole is no ready one. */
 
-import { WARNING_CODES } from '../plan/codes';
 import type { HolePlan, HoleRequest } from '../plan/types';
-
-/** Whether plans reckon how far a tap reaches past a counterbore: then they need not say so every time. */
-const PLANS_REACH = (WARNING_CODES as readonly string[]).includes('tap-reach');
 
 /** The warning that a plan owes to what the request says of the part; square faces and later cuts owe none. */
 function owed(request: HoleRequest): string[] {
-  const { later = [], duty, entry, crossing, cored, interrupted, counterbore } = request;
+  const { later = [], duty, entry, crossing, cored, interrupted } = request;
   return [
     ...(later.includes('harden') ? ['later-hardening'] : []),
     ...(later.includes('plate') || later.includes('anodise') ? ['later-coating'] : []),
@@ -17,7 +13,6 @@ function owed(request: HoleRequest): string[] {
     ...(entry && entry.angle > 3 && !entry.flat ? ['entry-face'] : []),
     ...(crossing?.cut === 'before' ? ['crossing'] : []),
     ...(interrupted ? ['interrupted'] : []),
-    ...(counterbore && !PLANS_REACH ? ['tap-reach'] : []),
     ...(cored ? ['cored-hole'] : []),
   ];
 }

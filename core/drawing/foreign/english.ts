@@ -11,7 +11,7 @@ import type { Translation } from './translation';
 /** The same in every Romance language, and read before the longer words. */
 const SHARED: readonly Translation[] = [
   ['prof(?:ondita)?\\.?(?![a-z])', 'depth'],
-  ['numero|n°|nro\\.?', 'no.'],
+  ['numero|n°|nro\\.?|n\\.(?=\\s*\\d)', 'no.'],
 ];
 
 type Rule = readonly [pattern: RegExp, english: string];
