@@ -3,13 +3,13 @@
  * as it breaks out of a through hole, and on the way back only the threads rub.
  *
  * Closed form where the wall is whole; where a bore crosses the hole, added up in slices. Rubbing of the
- * full threads is a modelling assumption (`tapping-by-cutting` for the need of it) and is counted until the
- * nose is one full thread deep, as in the single-number torque.
+ * full threads is a modelling assumption (`tapping-by-cutting` for the need of it); right through a part it is
+ * counted until the nose comes out, in a blind hole until the stop, as in the single-number torque.
  */
 
 import { meanMetalShare, metalShare, type CrossHole } from './cross-hole';
 import { formedHeight, formedMoment } from './forming';
-import { grooveGeometry, grooveMoment, type Groove } from './torque';
+import { grooveGeometry, grooveMoment, guidingLength, type Groove } from './torque';
 
 export interface Stroke {
   process: 'cut' | 'form';
@@ -90,7 +90,7 @@ function engaged(stroke: Stroke, travel: number, from: number, to: number, holed
 /** Length of full-form thread that rubs, mm, and the share of metal along it. */
 function rubbingLength(stroke: Stroke, travel: number): number {
   const chamfer = chamferLength(stroke);
-  const most = Math.max(0, stroke.fullThread - chamfer);
+  const most = guidingLength({ ...stroke, pitch: stroke.groove.pitch });
   const length = Math.min(most, Math.max(0, travel - chamfer));
   const to = Math.min(stroke.thickness, travel - chamfer);
   const { hole, major } = stroke.groove;

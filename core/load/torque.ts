@@ -150,6 +150,19 @@ export function wholeTorque(
 }
 
 /**
+ * Length of full thread that rubs at the peak, mm: all of it where the nose stops inside the metal (blind,
+ * `thickness` Infinity, or a thread that ends inside); right through, the thickness less the chamfer.
+ * Lengths mm. Source: derived.
+ */
+export function guidingLength(
+  input: Pick<CuttingTorqueInput, 'fullThread' | 'thickness' | 'threads' | 'pitch'>,
+): number {
+  const { fullThread, thickness, threads, pitch } = input;
+  const through = fullThread >= thickness - 1e-9;
+  return through ? Math.max(0, thickness - threads * pitch) : fullThread;
+}
+
+/**
  * Peak torque of a sharp straight-flute tap, N·m: cutting plus friction of the guiding threads.
  * The specific force is taken at a five-pitch chamfer, because theory and published factors
  * disagree on how the chamfer's length moves it; the band covers both.
@@ -158,6 +171,5 @@ export function wholeTorque(
 export function peakTorque(input: CuttingTorqueInput): number {
   const whole = wholeTorque(input);
   const cutting = whole * engagedShare(input, input.threads, input.thickness);
-  const guiding = Math.max(0, input.fullThread - input.threads * input.pitch);
-  return cutting * (1 + (input.material.friction * guiding) / input.major);
+  return cutting * (1 + (input.material.friction * guidingLength(input)) / input.major);
 }
