@@ -12,7 +12,7 @@ import {
 } from '../cycle/feed';
 import { cycleTime, overrun, reachableRpm, type CycleTime } from '../cycle/reach';
 import { cycleSkeleton, type SkeletonBlock } from '../cycle/skeleton';
-import { depthFactor, rpmFor, shopRpm } from '../cycle/speed';
+import { depthFactor, rpmFor, startRpm, surfaceSpeeds } from '../cycle/speed';
 import {
   toolSpeedFactor,
   type CycleFluid,
@@ -20,7 +20,7 @@ import {
   type TapCoating,
 } from '../cycle/tool-speed';
 import { findMaterial } from '../material/table';
-import type { MaterialId } from '../material/material';
+import type { Material, MaterialId } from '../material/material';
 import { answer, refuse, type Outcome } from '../outcome';
 import { tapMajor } from '../tap/major';
 import { readThread } from '../thread/read';
@@ -111,13 +111,10 @@ function outOfRange(question: CycleQuestion): string | undefined {
   })?.[0];
 }
 
-function speeds(question: CycleQuestion, major: number, surface: Range, factor: number) {
+function speeds(question: CycleQuestion, material: Material, major: number, fullThread: number) {
   const tool = toolSpeedFactor(question.substrate, question.coating, question.fluid);
   const most = question.maxRpm ?? Infinity;
-  const all = {
-    min: surface.min * factor * tool.min,
-    max: surface.max * factor * tool.max,
-  };
+  const all = surfaceSpeeds(material, major, fullThread, tool) ?? { min: 0, max: 0 };
   const range = {
     min: Math.min(rpmFor(all.min, major), most),
     max: Math.min(rpmFor(all.max, major), most),
@@ -147,8 +144,8 @@ export function cycleStudy(question: CycleQuestion): Outcome<CycleStudy> {
   const tip = question.tip ?? fullThread + CHAMFER * pitch;
   const start = question.start ?? APPROACH * pitch;
   const factor = depthFactor(fullThread, major);
-  const { surface, range } = speeds(question, major, material.speed, factor);
-  const suggested = Math.min(shopRpm(Math.sqrt(range.min * range.max)), range.max);
+  const { surface, range } = speeds(question, material, major, fullThread);
+  const suggested = Math.min(startRpm(material, range.min, range.max), range.max);
   const rpm = question.rpm ?? suggested;
   const exact = exactFeed(pitch, rpm, unit, mode);
   const base = { pitch, rpm, unit, mode, thread: fullThread };

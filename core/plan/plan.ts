@@ -1,6 +1,6 @@
 /** From a drawing's words to a tap, a hole and a card: the recommendation, each step with its reason. */
 
-import { cycleSeconds, rpmFor, shopRpm, tappingSpeed } from '../cycle/speed';
+import { cycleSeconds, startRpm, tappingSpeed } from '../cycle/speed';
 import { answer, type Outcome } from '../outcome';
 import { STYLES } from '../tap/styles';
 import { assumptionsFor } from './assumptions';
@@ -20,23 +20,15 @@ import { spokenTap, warningsFor } from './warnings';
 /** Threads the tap starts above the face: pitches of approach in a cycle. Common practice. */
 const APPROACH_PITCHES = 3;
 
-/**
- * Speed below which a tap rubs and hardens the wall instead of cutting, rev/min: depth slows a cycle down, but not
- * past this. 0 where the metal does not work-harden. Source: `speed-charts`.
- */
-function slowestRpm({ material, major }: Job, maxRpm = Infinity): number {
-  if (!material.workHardens || !material.speed) return 0;
-  return Math.min(maxRpm, Math.ceil(rpmFor(material.speed.min, major) / 5) * 5);
-}
-
 function cycleFor(job: Job, tap: Candidate | undefined): Cycle | null {
   const { drive, maxRpm, acceleration } = job.spindle;
   const speed = tappingSpeed(job.material, job.major, job.fullThread, maxRpm);
   if (!speed || drive === 'hand' || !tap) return null;
   const travel = tap.depth.tip + APPROACH_PITCHES * job.pitch;
   // Across a gap the teeth knock back into metal: the slow end of the range.
-  const wanted = crossedBefore(job) ? Math.min(speed.rpm, shopRpm(speed.range.min)) : speed.rpm;
-  const rpm = Math.max(wanted, slowestRpm(job, maxRpm));
+  const { min } = speed.range;
+  const slow = startRpm(job.material, min, min);
+  const rpm = crossedBefore(job) ? Math.min(speed.rpm, slow) : speed.rpm;
   return {
     rpm,
     rpmRange: speed.range,
