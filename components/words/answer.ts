@@ -4,7 +4,7 @@ import { findMaterial } from '../../core/material/table';
 import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 import { ANSWER, BECAUSE } from './en/answer';
 import { CHIP_FORMS } from './en/names';
-import { drillName, length, limitRange, threadRange, torque } from './format';
+import { drillName, length, limitRange, percent, threadRange, torque } from './format';
 import { materialShort, styleBefore } from './names';
 import { blockOf, type Block } from './block';
 import { say } from './say';
@@ -25,7 +25,12 @@ export function bestTap(plan: HolePlan): TapChoice | undefined {
   return plan.taps.find((tap) => tap.verdict === 'best');
 }
 
-function tapParts(tap: TapChoice): Part[] {
+function tapParts(tap: TapChoice, tapered: boolean): Part[] {
+  // A taper tap has one chamfer, and its depth is the gauge's.
+  if (tapered) {
+    const name = tap.hand === 'left' ? ANSWER.taper.left : ANSWER.taper.right;
+    return [strong(name), plain(ANSWER.taper.tail)];
+  }
   const style = styleBefore(tap.style);
   const name = tap.hand === 'left' ? ANSWER.leftHand + style.toLowerCase() : style;
   return [
@@ -101,6 +106,20 @@ function blockedParts(block: Block, unit: Unit): Part[] {
         strong(length(number('diameter'), unit)),
         plain(words.flatEnd),
       ];
+    case 'breaks':
+      return [
+        strong(words.breaks),
+        plain(words.breaksTail),
+        strong(percent(number('sharp'))),
+        plain(words.breaksEnd),
+      ];
+    case 'heavy':
+      return [
+        strong(words.heavy),
+        plain(words.heavyTail),
+        strong(torque(number('sharp'))),
+        plain('.'),
+      ];
     case 'synchronous':
       return [strong(words.synchronous), plain(words.synchronousTail)];
     case 'gone':
@@ -128,7 +147,11 @@ export function tapSentence(
   request: HoleRequest,
   unit: Unit,
 ): Part[] {
-  return [...tapParts(tap), ...holeParts(plan, tap, unit), ...depthParts(tap, request, unit)];
+  return [
+    ...tapParts(tap, !plan.limits),
+    ...holeParts(plan, tap, unit),
+    ...depthParts(tap, request, unit),
+  ];
 }
 
 /** What to do, in one sentence: tap, chamfer, drill, depth; or that nothing fits, with the numbers. */
@@ -159,6 +182,8 @@ export function becauseSentence(plan: HolePlan, request: HoleRequest, unit: Unit
     if (block.kind !== 'depth' && block.kind !== 'spindle') return '';
     return fill(BECAUSE.noneFits[block.kind], block.numbers, unit);
   }
+  if (!plan.limits) return BECAUSE.taper;
+  if (request.spindle?.drive === 'hand') return BECAUSE.hand;
   if (plan.warnings.some(({ code }) => code === 'crossing')) return BECAUSE.crossing;
   const material = findMaterial(request.material);
   const sentence = BECAUSE[request.hole.kind][best.chips.goes];

@@ -6,7 +6,7 @@ import type { HolePlan, HoleRequest, TapChoice } from '../../core/plan/types';
 export type PartKind = 'flat' | 'synchronous' | 'gone' | 'reach';
 
 export interface Block {
-  kind: 'depth' | 'spindle' | 'below' | 'hard' | 'other' | PartKind;
+  kind: 'depth' | 'spindle' | 'below' | 'hard' | 'breaks' | 'heavy' | 'other' | PartKind;
   /** Numbers of the reason that decides. */
   numbers: Record<string, number>;
   /** The tap that comes nearest. */
@@ -26,6 +26,10 @@ const REJECTING = [
   'not-formable',
   'hand-mismatch',
   'no-drill-inside',
+  'breaks-sharp',
+  'form-too-large',
+  'not-by-hand',
+  'too-heavy-by-hand',
 ] as const;
 
 /** In the order they matter when taps fail for one of them alone. */
@@ -33,6 +37,8 @@ const KINDS = [
   ['spindle-over', 'spindle', 'worn'],
   ['does-not-reach', 'depth', 'short'],
   ['below-clearance', 'below', 'needed'],
+  ['breaks-sharp', 'breaks', 'sharp'],
+  ['too-heavy-by-hand', 'heavy', 'sharp'],
 ] as const;
 
 const PART_KINDS = [
@@ -61,6 +67,8 @@ function askedThread(plan: HolePlan, request: HoleRequest): number | undefined {
   );
 }
 
+const rare = ({ chamfer }: TapChoice): number => (chamfer.class === 'plug' ? 0 : 1);
+
 /** The one thing that, were it otherwise, would let a tap in. */
 export function blockOf(plan: HolePlan, request: HoleRequest): Block {
   const cut = plan.taps.filter(({ process, verdict }) => process !== 'mill' && verdict === 'no');
@@ -76,7 +84,9 @@ export function blockOf(plan: HolePlan, request: HoleRequest): Block {
         const [only, ...others] = rejections(tap);
         return only?.code === code && others.length === 0 ? [{ tap, numbers: only.numbers }] : [];
       })
-      .sort((a, b) => (a.numbers[measure] ?? 0) - (b.numbers[measure] ?? 0))[0];
+      .sort((a, b) => (a.numbers[measure] ?? 0) - (b.numbers[measure] ?? 0))
+      // What the warning and the remedy speak of: the room for the usual chamfer.
+      .sort((a, b) => Number(kind === 'below') * (rare(a.tap) - rare(b.tap)))[0];
     if (nearest) return { kind, numbers: nearest.numbers, tap: nearest.tap, asked };
   }
   return { kind: 'other', numbers: {}, asked };

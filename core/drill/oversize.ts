@@ -16,20 +16,46 @@ const MEAN_OVERSIZE: readonly (readonly [number, number])[] = [
   [1, 0.007],
 ];
 
+/** [drill, largest oversize], inches, from the same table, from memory. */
+const MOST_OVERSIZE: readonly (readonly [number, number])[] = [
+  [0, 0],
+  [1 / 16, 0.002],
+  [1 / 8, 0.0045],
+  [1 / 4, 0.0065],
+  [1 / 2, 0.008],
+  [3 / 4, 0.008],
+  [1, 0.009],
+];
+
+type Table = readonly (readonly [number, number])[];
+
+/** Linear between the rows, flat above; mm. */
+function between(table: Table, diameter: number): number {
+  const inches = diameter / 25.4;
+  for (let index = 1; index < table.length; index += 1) {
+    const [x1, y1] = table[index]!;
+    if (inches <= x1) {
+      const [x0, y0] = table[index - 1]!;
+      return 25.4 * (y0 + ((y1 - y0) * (inches - x0)) / (x1 - x0));
+    }
+  }
+  return 25.4 * table[table.length - 1]![1];
+}
+
+/**
+ * The most a drilled hole usually comes out over size, mm, in steel or iron: what is likely and its scatter.
+ * `diameter` mm, above 0. Source: `handbook-drills`.
+ */
+export function mostOversize(diameter: number): number {
+  return between(MOST_OVERSIZE, diameter);
+}
+
 /**
  * Likely oversize of a drilled hole, mm, in steel or iron. `diameter` mm, above 0.
  * Source: `drill-oversize`.
  */
 export function likelyOversize(diameter: number): number {
-  const inches = diameter / 25.4;
-  for (let index = 1; index < MEAN_OVERSIZE.length; index += 1) {
-    const [x1, y1] = MEAN_OVERSIZE[index]!;
-    if (inches <= x1) {
-      const [x0, y0] = MEAN_OVERSIZE[index - 1]!;
-      return 25.4 * (y0 + ((y1 - y0) * (inches - x0)) / (x1 - x0));
-    }
-  }
-  return 25.4 * MEAN_OVERSIZE[MEAN_OVERSIZE.length - 1]![1];
+  return between(MEAN_OVERSIZE, diameter);
 }
 
 /**

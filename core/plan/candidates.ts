@@ -18,7 +18,7 @@ import { breakingTorque } from '../tap/strength';
 import { STYLES, TORQUE_BAND, typicalWeb, WORN } from '../tap/styles';
 import type { TapStyle } from '../tap/tap';
 import type { Job } from './job';
-import { taperFactor } from './taper';
+import { TAPER_CHAMFER, taperFactor } from './taper';
 import type { TapChoice } from './types';
 
 /** A tap with its working: what the judge and the ranking read. */
@@ -38,9 +38,20 @@ export interface Candidate {
   worn: number;
   toothLoad: number;
   share: { sharp: number; worn: number };
+  /** What this style asks with its usual chamfer and all of the thread: it decides between styles. */
+  usual: StyleLoad;
+  /** What may not pass spindle and strength: that, or this chamfer's own load where it is more. */
+  asks: StyleLoad;
   chips: TapChoice['chips'];
   /** Free hole below the nose, mm, to set against `chips.neededRoom`. */
   chipRoom: number;
+}
+
+/** N·m and shares of the breaking torque, of a style whatever the chamfer. */
+export interface StyleLoad {
+  sharp: number;
+  worn: number;
+  share: { sharp: number; worn: number };
 }
 
 /** Where a thread mill's end must stop above the shoulder: no chamfer, half to one pitch of room. Common practice. */
@@ -216,7 +227,32 @@ export function webOf(job: Job, style: TapStyle): number {
   return typicalWeb(style, job.major, minor, job.flutes);
 }
 
-function build(job: Job, style: TapStyle, chamfer: Chamfer, scale: ShopScale): Candidate {
+/** The chamfer a style has in this hole when nothing stands in its way. Common practice. */
+function usualChamferOf(job: Job, style: TapStyle): Chamfer {
+  if (job.taper) return TAPER_CHAMFER;
+  const name = job.request.hole.kind === 'through' ? 'plug' : 'semi-bottoming';
+  return chamferOf(name, job.system, style === 'spiral-point');
+}
+
+/**
+ * The model is good to some tens of per cent, the chamfers of one style differ by a few: a threshold may choose
+ * between styles, never between chamfers. So each style has one load, whatever its chamfer. Source: `tap-chip-model`.
+ */
+function styleLoad(job: Job, style: TapStyle, scale: ShopScale): StyleLoad {
+  const { expected } = torqueOf(job, style, usualChamferOf(job, style), job.fullThread, scale);
+  const breaks = breakingTorque(webOf(job, style)).expected;
+  const worn = expected * WORN;
+  return { sharp: expected, worn, share: { sharp: expected / breaks, worn: worn / breaks } };
+}
+
+interface Made {
+  style: TapStyle;
+  chamfer: Chamfer;
+  usual: StyleLoad;
+  scale: ShopScale;
+}
+
+function build(job: Job, { style, chamfer, usual, scale }: Made): Candidate {
   const { process, lean } = STYLES[style];
   const drill = process === 'form' ? job.formDrill : job.drill;
   const hole = drill?.diameter ?? job.cutHole;
@@ -226,6 +262,7 @@ function build(job: Job, style: TapStyle, chamfer: Chamfer, scale: ShopScale): C
   const torque = torqueOf(job, style, chamfer, reach.depth.fullThread, scale);
   const worn = torque.expected * WORN;
   const breaks = breakingTorque(webOf(job, style)).expected;
+  const share = { sharp: torque.expected / breaks, worn: worn / breaks };
   const groove = { major: job.major, pitch: job.pitch, hole: job.cutHole };
   const toothLoad =
     process === 'cut'
@@ -241,7 +278,9 @@ function build(job: Job, style: TapStyle, chamfer: Chamfer, scale: ShopScale): C
     torque,
     worn,
     toothLoad,
-    share: { sharp: torque.expected / breaks, worn: worn / breaks },
+    share,
+    usual,
+    asks: worn > usual.worn ? { sharp: torque.expected, worn, share } : usual,
     chips,
     chipRoom,
   };
@@ -254,7 +293,9 @@ function shopScale(job: Job): ShopScale {
   const { measured, learned } = job.request;
   if (learned) return learned;
   if (!measured || measured.style === 'thread-mill') return { factor: 1, band: TORQUE_BAND };
-  const chamfer = chamferOf(measured.chamfer, job.system, measured.style === 'spiral-point');
+  const chamfer = job.taper
+    ? TAPER_CHAMFER
+    : chamferOf(measured.chamfer, job.system, measured.style === 'spiral-point');
   const model =
     straightTorque(job, chamfer, job.fullThread) *
     STYLES[measured.style].torque.middle *
@@ -269,12 +310,20 @@ const FORM_CLASSES: ChamferClass[] = ['plug', 'semi-bottoming', 'bottoming'];
 /** All candidates for a job, unjudged. Lengths mm, forces N, torques N·m. Sources: as the parts it calls. */
 export function candidatesFor(job: Job): { candidates: Candidate[]; scale: ShopScale } {
   const scale = shopScale(job);
-  const make = (style: TapStyle, name: ChamferClass) =>
-    build(job, style, chamferOf(name, job.system, style === 'spiral-point'), scale);
-  const candidates = [
-    ...CUT_STYLES.flatMap((style) => CHAMFER_CLASSES.map((name) => make(style, name))),
-    ...FORM_CLASSES.map((name) => make('form', name)),
-    build(job, 'thread-mill', MILL_CHAMFER, scale),
-  ];
-  return { candidates, scale };
+  const all = (style: TapStyle, chamfers: Chamfer[]) => {
+    const usual = styleLoad(job, style, scale);
+    return chamfers.map((chamfer) => build(job, { style, chamfer, usual, scale }));
+  };
+  const named = (style: TapStyle, names: readonly ChamferClass[]) =>
+    all(
+      style,
+      names.map((name) => chamferOf(name, job.system, style === 'spiral-point')),
+    );
+  const taps = job.taper
+    ? all('straight-flute', [TAPER_CHAMFER])
+    : [
+        ...CUT_STYLES.flatMap((style) => named(style, CHAMFER_CLASSES)),
+        ...named('form', FORM_CLASSES),
+      ];
+  return { candidates: [...taps, ...all('thread-mill', [MILL_CHAMFER])], scale };
 }

@@ -94,6 +94,15 @@ export const REASON_CODES = [
   'bridges-crossing',
   'drops-into-crossing',
   'catches-in-crossing',
+  'breaks-sharp',
+  'form-too-large',
+  'form-special-size',
+  'taper-pipe-tap',
+  'turns-lightest',
+  'not-by-hand',
+  'by-hand-set',
+  'by-hand-single',
+  'too-heavy-by-hand',
 ] as const;
 
 export const WARNING_CODES = [
@@ -130,6 +139,7 @@ export const WARNING_CODES = [
   'later-hardening',
   'later-coating',
   'later-welding',
+  'heavy-by-hand',
 ] as const;
 
 export const REMEDY_CODES = [
@@ -153,6 +163,10 @@ export const REMEDY_CODES = [
   'flat-first',
   'tap-before-crossing',
   'longer-tap',
+  'less-thread',
+  'next-size-or-finer',
+  'ream-to-size',
+  'by-machine',
 ] as const;
 
 export const ASSUMPTION_CODES = [

@@ -9,32 +9,33 @@ import { formPercent } from '../drill/percent';
 import { grooveGeometry, THINNEST_CHIP, toothGeometry } from '../load/torque';
 import type { MaterialId } from '../material/material';
 import { STYLES } from '../tap/styles';
-import type { SourceId } from '../sources';
 import type { Candidate } from './candidates';
-import type { ReasonCode } from './codes';
+import { formSizes } from './form-size';
+import { byHand, handProblems } from './by-hand';
 import type { Job } from './job';
 import { crossingMerits, reachRefusal } from './part-judge';
+import { reason } from './reason';
 import type { Reason } from './types';
 
-export interface Judged extends Candidate {
-  fits: boolean;
-  reasons: Reason[];
-}
+export { reason };
 
-/** One statement about a tap: its code, its numbers (mm, N·m or shares, as the code says) and its source. */
-export function reason(
-  code: ReasonCode,
-  numbers: Record<string, number> = {},
-  source: SourceId = 'common-practice',
-): Reason {
-  return { code, numbers, source };
+export interface Judged extends Candidate {
+  /** Nothing is against it; and nothing but the spindle is. */
+  fits: boolean;
+  fitsHole: boolean;
+  /** It can be done and is never first choice. */
+  worksOnly: boolean;
+  /** Set by the ranking on the tap it puts first, if that may be recommended. */
+  best: boolean;
+  reasons: Reason[];
 }
 
 /** Which way this hole wants its chip to go. Source: `common-practice`. */
 export function wantedCourse(job: Job): 'ahead' | 'back' | 'stays' {
   const { hole } = job.request;
-  // A taper tap stops inside the metal whatever the hole does: its chips have no way out ahead.
-  if (hole.kind === 'blind' || job.taper) return job.shortChips ? 'stays' : 'back';
+  // By hand the chip is broken by turning back; a taper tap is made with straight flutes, whatever the hole does.
+  if (job.taper || byHand(job)) return 'stays';
+  if (hole.kind === 'blind') return job.shortChips ? 'stays' : 'back';
   if (hole.chipsMayFall === false) return 'back';
   if (job.shortChips) return 'stays';
   return aheadHasAir(job) ? 'ahead' : 'back';
@@ -114,27 +115,31 @@ function processProblems(job: Job, candidate: Candidate): Reason[] {
   if (!job.material.speed) found.push(reason('too-hard'));
   // A coating that varies by more than the class allows leaves no hole that is right before and after.
   if (job.window.min > job.window.max) found.push(reason('no-drill-inside', {}, 'derived'));
-  // Taper pipe taps are not made with a spiral point.
-  if (job.taper && candidate.style === 'spiral-point') found.push(reason('not-stocked-usually'));
+  found.push(...handProblems(job, candidate));
   if (process === 'form') {
+    const { no } = formSizes(job);
     if (job.material.forming === 'no') found.push(reason('not-formable'));
+    else if (job.major > no) found.push(reason('form-too-large', { most: no }));
     else if (!candidate.drill && found.length === 0)
       found.push(reason('no-drill-inside', {}, 'from-memory'));
   }
   return found;
 }
 
-function spindleProblems(job: Job, candidate: Candidate): Reason[] {
+function spindleProblems(job: Job, { asks }: Candidate): Reason[] {
   const { torque, drive } = job.spindle;
-  if (torque === undefined || drive === 'hand' || candidate.worn <= torque) return [];
+  const { worn, sharp } = asks;
+  if (torque === undefined || drive === 'hand' || worn <= torque) return [];
   return [
-    reason(
-      'spindle-over',
-      { worn: candidate.worn, sharp: candidate.torque.expected, spindle: torque },
-      'tap-chip-model',
-    ),
-    reason('fits-if-spindle', { torque: candidate.worn }, 'tap-chip-model'),
+    reason('spindle-over', { worn, sharp, spindle: torque }, 'tap-chip-model'),
+    reason('fits-if-spindle', { torque: worn }, 'tap-chip-model'),
   ];
+}
+
+/** A tap that breaks while it is sharp is no tap for this hole. */
+function strengthProblems({ asks }: Candidate): Reason[] {
+  const { sharp } = asks.share;
+  return sharp > 1 ? [reason('breaks-sharp', { sharp }, 'tap-chip-model')] : [];
 }
 
 const COURSE_REASON = {
@@ -160,6 +165,7 @@ function chipMerits(job: Job, candidate: Candidate): Reason[] {
 }
 
 function chamferMerits(job: Job, candidate: Candidate): Reason[] {
+  if (job.taper) return [reason('taper-pipe-tap', { ...candidate.chamfer.threads })];
   const { kind } = job.request.hole;
   const usual = kind === 'blind' ? 'semi-bottoming' : 'plug';
   const name = candidate.chamfer.class;
@@ -183,8 +189,9 @@ function styleMerits(job: Job, candidate: Candidate): Reason[] {
     if (LOW_HELIX.includes(material.id)) found.push(reason('low-helix'));
     else if (job.request.hole.kind === 'through') found.push(reason('weaker-core'));
   }
-  if (style === 'spiral-point' && chamfer.class !== 'plug')
-    found.push(reason('not-stocked-usually'));
+  if (!isStocked(candidate)) found.push(reason('not-stocked-usually'));
+  if (byHand(job))
+    found.push(reason(style === 'straight-flute' ? 'by-hand-set' : 'by-hand-single'));
   const { hole } = job.request;
   if (hole.kind === 'through' && hole.thickness < middleThreads(chamfer) * job.pitch) {
     found.push(
@@ -210,6 +217,8 @@ function formMerits(job: Job, candidate: Candidate): Reason[] {
   const found = [reason('form-hole', { diameter, percent }, 'from-memory')];
   const { forming } = job.material;
   if (forming !== 'yes') found.push(reason('form-marginal'));
+  const { usual } = formSizes(job);
+  if (job.major > usual) found.push(reason('form-special-size', { usual }));
   const { hole } = job.request;
   if (hole.kind === 'through' && hole.chipsMayFall === false)
     found.push(reason('form-first-no-chips'));
@@ -233,23 +242,50 @@ function merits(job: Job, candidate: Candidate): Reason[] {
   }
   found.push(...chamferMerits(job, candidate), ...crossingMerits(job, candidate));
   found.push(...(process === 'cut' ? styleMerits(job, candidate) : formMerits(job, candidate)));
-  if (candidate.share.worn > 1) {
-    found.push(reason('tap-will-break', { worn: candidate.share.worn }, 'tap-chip-model'));
-  }
+  const { worn } = candidate.asks.share;
+  if (worn > 1) found.push(reason('tap-will-break', { worn }, 'tap-chip-model'));
   return found;
+}
+
+/** Kept in an ordinary drawer: spiral points come with one chamfer. Common practice; no unit. */
+export function isStocked({ style, chamfer }: Pick<Candidate, 'style' | 'chamfer'>): boolean {
+  return style !== 'spiral-point' || chamfer.class === 'plug';
+}
+
+/** Taps that can do it and are never led with. Common practice. */
+function neverFirst(job: Job, candidate: Candidate): boolean {
+  const { style, goes } = candidate;
+  const { process } = STYLES[style];
+  if (process === 'mill') return true;
+  // A hand set has straight flutes; a spiral point can be turned by hand, with luck.
+  if (byHand(job)) return style !== 'straight-flute';
+  if (process === 'form') {
+    return job.material.forming === 'rarely' || job.major > formSizes(job).usual;
+  }
+  // Dust and crumbs packed against a floor: there may be room, and a straight flute wants none.
+  return goes === 'ahead' && job.shortChips && job.request.hole.kind === 'blind';
 }
 
 /** Judges one candidate. Sources: common practice, on the mechanics' numbers. */
 export function judge(job: Job, candidate: Candidate): Judged {
-  const problems = [
+  const mill = STYLES[candidate.style].process === 'mill';
+  const against = [
     ...processProblems(job, candidate),
     ...chipProblems(job, candidate),
     ...reachProblems(job, candidate),
     ...reachRefusal(job, candidate),
-    ...(STYLES[candidate.style].process === 'mill' ? [] : spindleProblems(job, candidate)),
+    ...(mill ? [] : strengthProblems(candidate)),
   ];
+  const problems = mill ? against : [...against, ...spindleProblems(job, candidate)];
   const fits = problems.length === 0;
-  return { ...candidate, fits, reasons: fits ? merits(job, candidate) : deepestOnly(problems) };
+  return {
+    ...candidate,
+    fits,
+    fitsHole: against.length === 0,
+    worksOnly: neverFirst(job, candidate),
+    best: false,
+    reasons: fits ? merits(job, candidate) : deepestOnly(problems),
+  };
 }
 
 /** Chips and reach may both ask for a deeper hole: only the deeper of the two would do. */

@@ -84,8 +84,7 @@ function planJob(job: Job): HolePlan {
     candidates.map((candidate) => judge(job, candidate)),
   );
   const shown = refused(taps, partRefusals(job));
-  const first = shown[0];
-  const best = first?.fits && STYLES[first.style].process !== 'mill' ? first : undefined;
+  const best = shown.find((tap) => tap.best && tap.fits);
   const spoken = spokenTap(taps);
   const strip = stripCheck(job);
   return {

@@ -5,13 +5,17 @@ import { HAND_FINISH_CLEARANCE, obtainableThread } from '../hole/depth';
 import type { SourceId } from '../sources';
 import { STYLES } from '../tap/styles';
 import { shoulderLimit } from './candidates';
-import type { ReasonCode, RemedyCode } from './codes';
+import type { RemedyCode } from './codes';
 import type { Job } from './job';
 import { wantedCourse, type Judged } from './judge';
 import { partRemedies } from './part-remedies';
 import type { StripCheck } from './strength';
 import type { Remedy } from './types';
 import { SHARE_WATCH, spokenTap } from './warnings';
+import { byHand, HAND_TORQUE } from './by-hand';
+import { spindleNeed, tapWantingRoom } from './needs';
+import { enoughThread, otherSize } from './size-offers';
+import { mostOversize, oversizeShare } from '../drill/oversize';
 
 function remedy(
   code: RemedyCode,
@@ -22,7 +26,25 @@ function remedy(
 }
 
 function tapFits(taps: Judged[]): boolean {
-  return taps.some((tap) => tap.fits && STYLES[tap.style].process !== 'mill');
+  return Boolean(taps[0]?.best);
+}
+
+/** A thread mill reaches about so many diameters of its thread before it bends. Common practice. */
+const MILL_DEEPEST = 4;
+
+function millReaches(job: Job): boolean {
+  return job.fullThread <= MILL_DEEPEST * job.major + 1e-9;
+}
+
+const breaksSharp = (tap: Judged | undefined): boolean =>
+  tap !== undefined && tap.reasons.some(({ code }) => code === 'breaks-sharp');
+
+/** Hands can finish what a straight flute stands and a wrench can turn. */
+function handsCan(taps: Judged[]): boolean {
+  const straight = taps.find((tap) => tap.style === 'straight-flute');
+  return (
+    straight !== undefined && !breaksSharp(straight) && straight.asks.sharp <= HAND_TORQUE.most
+  );
 }
 
 /** The tap this hole would get if nothing stood in its way: right course, usual chamfer. */
@@ -74,6 +96,8 @@ function shorterThread(job: Job, taps: Judged[], strip: StripCheck | null): Reme
 function blindRemedies(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
   const wished = wishedTap(job, taps);
   if (!wished || wished.short === 0) return [];
+  // No depth of hole saves a tap that breaks in it.
+  if (breaksSharp(wished)) return [];
   const mill = taps.find((tap) => tap.style === 'thread-mill');
   const { point, shoulder } = wished.depth;
   const found = [
@@ -88,7 +112,7 @@ function blindRemedies(job: Job, taps: Judged[], strip: StripCheck | null): Reme
       'derived',
     ),
     ...shorterThread(job, taps, strip),
-    ...handFinish(job),
+    ...(handsCan(taps) ? handFinish(job) : []),
   ];
   if (mill) {
     const { fullThread, nominal } = mill.depth;
@@ -102,15 +126,15 @@ function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
   const { hole } = job.request;
   const found: Remedy[] = [];
   if (hole.kind !== 'through') return found;
-  const plug = taps.find((tap) => tap.goes === wantedCourse(job) && tap.chamfer.class === 'plug');
   const shortest = taps
     .filter((tap) => tap.short > 0 && STYLES[tap.style].process === 'cut')
     .reduce<Judged | undefined>(
       (best, tap) => (!best || tap.short < best.short ? tap : best),
       undefined,
     );
-  if (plug && plug.short > 0) {
-    found.push(remedy('more-room-below', { by: plug.short, to: plug.beyond }, 'derived'));
+  const wanting = tapWantingRoom(taps);
+  if (wanting) {
+    found.push(remedy('more-room-below', { by: wanting.short, to: wanting.beyond }, 'derived'));
   }
   if (!tapFits(taps) && shortest) {
     found.push(
@@ -132,59 +156,82 @@ function throughRemedies(job: Job, taps: Judged[]): Remedy[] {
   return found;
 }
 
+/**
+ * The largest stocked drill that is sure to leave the hole inside the class: its limit less what a drill cuts large and
+ * less how much that scatters. mm; null where none is larger than the plan's. Sources: `handbook-drills`.
+ */
+function largerDrill(job: Job): number | null {
+  const { drill, drills, window, material } = job;
+  if (!drill) return null;
+  const share = oversizeShare(material);
+  const held = drills.filter(
+    ({ diameter }) => diameter + share * mostOversize(diameter) <= window.max + 1e-9,
+  );
+  const largest = held[held.length - 1]?.diameter ?? 0;
+  return largest > drill.diameter + 0.02 * job.pitch ? largest : null;
+}
+
+/** Materials that a form tap may be advised for: the table says neither no nor rarely. */
+function mayForm({ material }: Job): boolean {
+  return material.forming !== 'no' && material.forming !== 'rarely';
+}
+
 /** For a tap that a worn edge brings near its strength, or over it. */
-function wornRemedies(job: Job, taps: Judged[], first: Judged): Remedy[] {
+function wornRemedies(job: Job, taps: Judged[], spoken: Judged): Remedy[] {
   const found: Remedy[] = [];
-  const { process } = STYLES[first.style];
-  if (process === 'mill') return found;
-  if (process === 'cut' && job.drill && job.window.max - job.drill.likely > 0.02 * job.pitch) {
-    found.push(remedy('larger-hole', { diameter: job.window.max }, 'derived'));
-  }
+  const { process } = STYLES[spoken.style];
+  const { sharp, worn } = spoken.asks.share;
+  const larger = process === 'cut' ? largerDrill(job) : null;
+  if (larger !== null) found.push(remedy('larger-hole', { diameter: larger }, 'handbook-drills'));
   // Changed early helps only a tap that stands the hole while it is sharp.
-  if (first.share.sharp < 1) found.push(remedy('change-tap-early', { worn: first.share.worn }));
+  if (sharp < 1) found.push(remedy('change-tap-early', { worn }));
   const form = taps.find((tap) => tap.style === 'form' && tap.fits);
-  if (process === 'cut' && form && form.share.worn < Math.min(1, first.share.worn)) {
-    found.push(remedy('form-tap-instead', { share: form.share.worn }, 'tap-chip-model'));
+  if (process === 'cut' && form && mayForm(job) && form.asks.share.worn < Math.min(1, worn)) {
+    found.push(remedy('form-tap-instead', { share: form.asks.share.worn }, 'tap-chip-model'));
   }
   const mill = taps.find((tap) => tap.style === 'thread-mill' && tap.fits);
-  if (first.share.worn > 1 && mill) {
+  if (worn > 1 && mill && millReaches(job)) {
     found.push(remedy('thread-mill', { to: mill.depth.fullThread }));
   }
+  const other = otherSize(job, spoken);
+  if (other) found.push(remedy('next-size-or-finer', other, 'derived'));
   return found;
 }
 
 function forceRemedies(job: Job, taps: Judged[]): Remedy[] {
-  const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
-  const says = (tap: Judged, code: ReasonCode) => tap.reasons.some((each) => each.code === code);
-  // A stronger spindle is no help to a tap that does not reach.
-  const tooStrong = cut.filter((tap) => says(tap, 'spindle-over') && !says(tap, 'no-stock-tap'));
   const found: Remedy[] = [];
-  if (tooStrong.length > 0 && !tapFits(taps)) {
-    const least = Math.min(...tooStrong.map((tap) => tap.worn));
-    const most = Math.max(...tooStrong.map((tap) => tap.worn));
-    found.push(
-      remedy('bigger-spindle', { torque: least, most }, 'tap-chip-model'),
-      remedy('thread-mill'),
-    );
+  const need = spindleNeed(taps);
+  if (need && !tapFits(taps)) {
+    const { worn, most } = need;
+    const numbers: Record<string, number> = { torque: worn, ...(most > worn + 1e-9 && { most }) };
+    found.push(remedy('bigger-spindle', numbers, 'tap-chip-model'), remedy('thread-mill'));
   }
-  const first = taps[0];
-  if (first?.fits && first.share.worn > SHARE_WATCH.worn)
-    found.push(...wornRemedies(job, taps, first));
+  const spoken = spokenTap(taps);
+  if (!spoken || !job.material.speed) return found;
+  if (byHand(job) && spoken.asks.sharp > HAND_TORQUE.most) {
+    found.push(remedy('by-machine', { torque: spoken.asks.worn }, 'tap-chip-model'));
+  }
+  if (spoken.asks.share.worn > SHARE_WATCH.worn) found.push(...wornRemedies(job, taps, spoken));
   return found;
 }
 
 /** Beyond this many diameters more thread helps little: the first few carry most of the load. Common practice. */
 const LONGEST_USEFUL = 2.5;
 
+/** Sheet that a rim is drawn out of or a clinch nut pressed into, mm. Common practice. */
+const THICKEST_SHEET = 6;
+
 function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
   if (!strip || strip.have >= strip.wanted - 1e-9) return [];
   const { lost } = strip;
   const numbers = { to: strip.wanted + lost, matching: strip.matching + lost };
   const { hole } = job.request;
-  if (hole.kind === 'through' && hole.thickness < strip.wanted + lost) {
-    return [remedy('extruded-or-insert', numbers, 'shear-strength')];
-  }
   const insert = remedy('softer-screw-or-insert', numbers, 'shear-strength');
+  if (hole.kind === 'through' && hole.thickness < strip.wanted + lost) {
+    // A rim is drawn out of sheet that flows; thicker metal and plastics take an insert.
+    const sheet = hole.thickness <= THICKEST_SHEET + 1e-9 && job.material.group !== 'O';
+    return [sheet ? remedy('extruded-or-insert', numbers, 'shear-strength') : insert];
+  }
   if (strip.wanted > LONGEST_USEFUL * job.thread.diameter) return [insert];
   return [remedy('longer-engagement', numbers, 'shear-strength'), insert];
 }
@@ -196,8 +243,10 @@ function strengthRemedies(job: Job, strip: StripCheck | null): Remedy[] {
 const CHEAPEST_FIRST: readonly RemedyCode[] = [
   'change-tap-early',
   'larger-hole',
+  'less-thread',
   'plug-or-vacuum-chips',
   'flat-first',
+  'ream-to-size',
   'bore-or-ream',
   'tap-before-crossing',
   'tap-before-hardening',
@@ -208,22 +257,30 @@ const CHEAPEST_FIRST: readonly RemedyCode[] = [
   'longer-engagement',
   'finish-by-hand',
   'form-tap-instead',
+  'by-machine',
   'thread-mill',
   'bigger-spindle',
   'softer-screw-or-insert',
   'extruded-or-insert',
   'relief-groove',
   'through-hole',
+  'next-size-or-finer',
 ];
+
+/** Where no stocked drill is sure to leave a cut thread's hole inside: none at all, or one that may cut large. */
+function holeRemedies({ drill, drills, window }: Job, taps: Judged[]): Remedy[] {
+  const formed = taps[0]?.best && taps[0].style === 'form';
+  const surely = drills.some(({ verdict }) => verdict === 'inside');
+  if (formed || surely || window.min > window.max) return [];
+  const numbers = { min: window.min, max: window.max };
+  return [remedy(drill ? 'ream-to-size' : 'bore-or-ream', numbers, 'derived')];
+}
 
 /** Remedies for a plan, cheapest first, each once. Lengths mm, torque N·m. Sources: on each. */
 export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null): Remedy[] {
   const found: Remedy[] = [];
   if (!job.material.speed) found.push(remedy('tap-before-hardening'), remedy('thread-mill'));
-  const noneInside = !job.drills.some(({ verdict }) => verdict === 'inside');
-  if (noneInside && job.window.min <= job.window.max) {
-    found.push(remedy('bore-or-ream', { min: job.window.min, max: job.window.max }, 'derived'));
-  }
+  found.push(...holeRemedies(job, taps));
   if (job.request.hole.kind === 'blind' && !tapFits(taps)) {
     found.push(...blindRemedies(job, taps, strip));
   }
@@ -233,6 +290,8 @@ export function remediesFor(job: Job, taps: Judged[], strip: StripCheck | null):
     ...forceRemedies(job, taps),
     ...strengthRemedies(job, strip),
   );
+  const enough = enoughThread(job, strip);
+  if (enough) found.push(remedy('less-thread', enough, 'fed-std-h28'));
   const seen = new Set<string>();
   // No tap cuts hardened steel, by hand or on a stronger machine.
   const vain: RemedyCode[] = job.material.speed ? [] : ['finish-by-hand', 'bigger-spindle'];

@@ -3,6 +3,7 @@
  * Nothing here says that a joint holds pressure.
  */
 
+import type { Chamfer } from '../chamfer/chamfer';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
 import { judgeDrills } from '../drill/judge';
 import { PIPE_TAPER, pipeNotes } from '../gauge/pipe';
@@ -28,6 +29,12 @@ export interface TaperPipe {
   /** Full thread that gauging and making up want, mm. */
   fullThread: number;
 }
+
+/**
+ * The chamfer of taper pipe taps, straight flutes or interrupted thread: they are made with one only, and the
+ * threads behind it go on cutting. Common practice.
+ */
+export const TAPER_CHAMFER: Chamfer = { class: 'plug', form: '', threads: { min: 2.5, max: 3.5 } };
 
 /** Turns of thread beyond the gauge that the wrench takes up. From memory of ASME B1.20.1 (L3). */
 export const WRENCH_TURNS = 3;

@@ -46,6 +46,7 @@ const LEVELS: Record<WarningCode, WarningLevel> = {
   'later-hardening': 'caution',
   'later-coating': 'caution',
   'later-welding': 'caution',
+  'heavy-by-hand': 'caution',
 };
 
 /**

@@ -4,17 +4,19 @@ import { middleThreads } from '../chamfer/classes';
 import type { SourceId } from '../sources';
 import { STYLES } from '../tap/styles';
 import { WATCH } from '../tap/twist';
+import { byHand, HAND_TORQUE } from './by-hand';
 import type { WarningCode } from './codes';
 import type { Job } from './job';
 import type { Judged } from './judge';
+import { spindleNeed, tapWantingRoom } from './needs';
 import { partWarnings } from './part-warnings';
 import type { StripCheck } from './strength';
 import type { TaperPipe } from './taper';
 import type { Warning } from './types';
 import { warningLevel } from './warning-levels';
 
-/** Share of the breaking torque above which a sharp, and a worn, tap is watched. Common practice. */
-export const SHARE_WATCH = { sharp: WATCH.sharp, worn: WATCH.worn } as const;
+/** Share of the breaking torque above which a worn tap is watched. Common practice. */
+export const SHARE_WATCH = { worn: WATCH.worn } as const;
 
 /** Share of the spindle's torque that a worn tap may take before it is said. Common practice. */
 export const SPINDLE_WATCH = 0.9;
@@ -28,14 +30,14 @@ function warn(
 }
 
 function hasBest(taps: Judged[]): boolean {
-  const first = taps[0];
-  return Boolean(first?.fits) && STYLES[first!.style].process !== 'mill';
+  return Boolean(taps[0]?.best);
 }
 
 /** The tap to speak of: the best, or where nothing fits the cut tap that comes first. */
 export function spokenTap(taps: Judged[]): Judged | undefined {
   if (hasBest(taps)) return taps[0];
-  return taps.find((tap) => STYLES[tap.style].process === 'cut');
+  const cut = taps.filter((tap) => STYLES[tap.style].process === 'cut');
+  return cut.find((tap) => !tap.worksOnly) ?? cut[0];
 }
 
 /**
@@ -44,8 +46,7 @@ export function spokenTap(taps: Judged[]): Judged | undefined {
  */
 export function shareWarnings({ sharp, worn }: { sharp: number; worn: number }): Warning[] {
   if (worn > 1) return [warn('tap-will-break', { sharp, worn }, 'tap-chip-model')];
-  const high = sharp > SHARE_WATCH.sharp || worn > SHARE_WATCH.worn;
-  return high ? [warn('tap-share-high', { sharp, worn }, 'tap-chip-model')] : [];
+  return worn > SHARE_WATCH.worn ? [warn('tap-share-high', { sharp, worn }, 'tap-chip-model')] : [];
 }
 
 /**
@@ -60,15 +61,16 @@ export function spindleWarnings(sharp: number, worn: number, spindle: number): W
 function forceWarnings(job: Job, taps: Judged[]): Warning[] {
   const tap = spokenTap(taps);
   if (!tap || !job.material.speed) return [];
-  const found = shareWarnings(tap.share);
+  const found = shareWarnings(tap.asks.share);
+  const { sharp } = tap.asks;
+  if (byHand(job) && sharp > HAND_TORQUE.heavy) {
+    const numbers = { sharp, heavy: HAND_TORQUE.heavy, most: HAND_TORQUE.most };
+    found.push(warn('heavy-by-hand', numbers, 'tap-chip-model'));
+  }
   const { torque, drive } = job.spindle;
   if (torque !== undefined && drive !== 'hand') {
-    const lightest = tap.fits
-      ? tap
-      : taps
-          .filter((each) => STYLES[each.style].process === 'cut')
-          .reduce((best, each) => (each.worn < best.worn ? each : best), tap);
-    found.push(...spindleWarnings(lightest.torque.expected, lightest.worn, torque));
+    const need = (tap.best ? null : spindleNeed(taps)) ?? tap.asks;
+    found.push(...spindleWarnings(need.sharp, need.worn, torque));
   }
   return found;
 }
@@ -92,7 +94,7 @@ function holeWarnings(job: Job, taps: Judged[]): Warning[] {
       found.push(warn('thin-work', numbers, 'tap-chip-model'));
     }
     // Only where the chamfer this hole would have had is the one that cannot pass.
-    const blocked = taps.find((each) => each.chamfer.class === 'plug' && each.short > 0);
+    const blocked = tapWantingRoom(taps);
     const clearBelow = hole.clearBelow;
     if (blocked && clearBelow !== undefined) {
       found.push(warn('below-clearance', { have: clearBelow, needed: blocked.beyond }, 'derived'));

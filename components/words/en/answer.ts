@@ -13,7 +13,17 @@ export const ANSWER = {
   open: 'Open the cast hole to ',
   through: ' right through; run the tap to ',
   leftHand: 'Left-hand ',
+  taper: {
+    right: 'Taper pipe tap',
+    left: 'Left-hand taper pipe tap',
+    tail: ', the gauge decides the depth. ',
+  },
   none: {
+    breaks: 'The tap would break here',
+    breaksTail: ': even sharp it meets ',
+    breaksEnd: ' of the torque that breaks it.',
+    heavy: 'Too heavy by hand',
+    heavyTail: ': even a sharp tap needs ',
     depth: 'No machine tap gives ',
     depthTail: ' of full thread here.',
     depthMost: ' The most is ',
@@ -58,6 +68,9 @@ export const BECAUSE = {
   },
   crossing:
     'What already crosses the hole decides: the tap must keep teeth in metal all the way over it.',
+  taper:
+    'A taper tap goes on cutting with every thread: stop when the gauge says so, not at a depth.',
+  hand: 'By hand, a set of straight flutes: turn on, turn back, and the chip breaks.',
   longerWouldNeed:
     'A chamfer of {threads} threads would last longer but needs {needed:length}[, {short:length} more than the drawing allows].',
   noneFits: {

@@ -76,6 +76,22 @@ export const REASONS: Record<ReasonCode, string> = {
   'mill-speed-limited':
     'The spindle turns at {rpm:rpm} at most; the cutter would take {wanted:rpm}.',
   rubs: 'Each tooth takes only {chip:limit}: so thin that it rubs and hardens the wall instead of cutting.',
+  'breaks-sharp':
+    'Even sharp it would meet {sharp:percent} of the torque that breaks it: it would not come out whole.',
+  'form-too-large':
+    'Form taps are hardly made larger than {most:length}: the torque to move so much metal is too high.',
+  'form-special-size':
+    'Above {usual:length} a form tap is a special order in this metal, and asks a very strong spindle.',
+  'taper-pipe-tap':
+    'Taper pipe taps come with one chamfer, about {min:number} to {max:number} threads, on straight flutes or with every other tooth left out. The gauge decides the depth.',
+  'turns-lightest':
+    'Of the taps that fit it turns lightest: the one that suits the hole better needs {worn:torque} when worn, which the spindle does not give.',
+  'not-by-hand': 'It is a tap for a machine: by hand it cannot be turned evenly enough.',
+  'by-hand-set': 'A hand set has straight flutes: turn on, turn back, and the chip breaks.',
+  'by-hand-single':
+    'It can be turned by hand where it starts true, but it is made for a machine and is no hand set.',
+  'too-heavy-by-hand':
+    'Even sharp it needs {sharp:torque}; above {most:torque} no wrench is turned true by hand.',
 
   // The part around the hole.
   'needs-flat':

@@ -37,7 +37,7 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   },
   'larger-hole': {
     title: 'Drill larger within the class',
-    text: 'A hole of {diameter:limit} still passes and leaves less metal to cut.',
+    text: 'A drill of {diameter:limit} is the largest that still holds the hole inside the class; it leaves less metal to cut.',
   },
   'change-tap-early': {
     title: 'Change the tap early',
@@ -78,6 +78,22 @@ export const REMEDIES: Record<RemedyCode, { title: string; text: string }> = {
   'softer-screw-or-insert': {
     title: 'Weaker screw, or an insert',
     text: 'If {to:length} of thread does not fit, ask whether a lower grade of screw will do, or an insert.',
+  },
+  'less-thread': {
+    title: 'Ask for less thread',
+    text: 'About {to:length} of full thread is enough for the screw to break first, with half as much again in hand[; {from:length} is asked for]. Ask the designer: less thread is less risk to the tap.',
+  },
+  'next-size-or-finer': {
+    title: 'Another thread',
+    text: 'This tap is weak for what it cuts.[ A pitch of {finer:length} in the same size takes less metal.][ The next size up is {next:length}.] The designer decides.',
+  },
+  'ream-to-size': {
+    title: 'Drill under size and ream',
+    text: 'No stocked drill is sure to stay inside the class. Drill a little under size and ream or bore to between {min:limit} and {max:limit}, or gauge every hole.',
+  },
+  'by-machine': {
+    title: 'Tap it by machine',
+    text: 'A machine that gives at least {torque:torque} at tapping speed turns it true.',
   },
   'extruded-or-insert': {
     title: 'Get more thread',

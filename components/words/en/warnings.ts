@@ -93,6 +93,10 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
     title: 'Taper pipe thread',
     text: 'It is gauged by how far the gauge goes in, not by two limits. The size of the drill and the depth come from its own standard, and a joint that holds pressure is not for this page to approve.',
   },
+  'heavy-by-hand': {
+    title: 'Heavy by hand',
+    text: 'Even sharp the tap needs {sharp:torque}. That takes a long wrench and a helper to keep it square; above {most:torque} leave it to a machine.',
+  },
   'minor-limit-unknown': {
     title: 'Largest minor diameter not known',
     text: 'For this profile the upper limit of the minor diameter is not known with confidence. Take it from the drawing or the standard before you choose a drill.',

@@ -16,7 +16,17 @@ export const ANSWER: Same<typeof english.ANSWER> = {
   open: 'Abra el agujero fundido a ',
   through: ' de lado a lado; baje el macho hasta ',
   leftHand: 'A izquierdas: ',
+  taper: {
+    right: 'Macho de rosca cónica de tubo',
+    left: 'Macho a izquierda de rosca cónica de tubo',
+    tail: ', el calibre decide la profundidad. ',
+  },
   none: {
+    breaks: 'Aquí se rompería el macho',
+    breaksTail: ': ya afilado llega al ',
+    breaksEnd: ' del par que lo rompe.',
+    heavy: 'Demasiado pesado a mano',
+    heavyTail: ': ya afilado el macho pide ',
     depth: 'Ningún macho a máquina da ',
     depthTail: ' de rosca completa aquí.',
     depthMost: ' Lo más es ',
@@ -61,6 +71,9 @@ export const BECAUSE: Same<typeof english.BECAUSE> = {
   },
   crossing:
     'Manda lo que ya cruza el agujero: el macho debe tener dientes en el metal durante todo el cruce.',
+  taper:
+    'Un macho cónico sigue cortando con todos sus hilos: pare cuando lo diga el calibre, no a una profundidad.',
+  hand: 'A mano, un juego de ranuras rectas: gire hacia delante, gire hacia atrás, y la viruta se rompe.',
   longerWouldNeed:
     'Una entrada de {threads} hilos duraría más pero necesita {needed:length}[, {short:length} más de lo que permite el plano].',
   noneFits: {

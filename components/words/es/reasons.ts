@@ -75,6 +75,22 @@ export const REASONS: Same<typeof english.REASONS> = {
     'Pasadas en profundidad: {passes:whole}, cada una con más o menos la misma área de la ranura.',
   'mill-speed-limited': 'El husillo gira como mucho a {rpm:rpm}; la fresa admitiría {wanted:rpm}.',
   rubs: 'Cada diente toma solo {chip:limit}: tan poco que roza y endurece la pared en vez de cortar.',
+  'breaks-sharp': 'Ya afilado llegaría al {sharp:percent} del par que lo rompe: no saldría entero.',
+  'form-too-large':
+    'Apenas se hacen machos de conformar de más de {most:length}: pide demasiado par mover tanto metal.',
+  'form-special-size':
+    'Por encima de {usual:length} un macho de conformar es un pedido especial en este metal, y exige un husillo muy fuerte.',
+  'taper-pipe-tap':
+    'Los machos de rosca cónica de tubo vienen con una sola entrada, de unos {min:number} a {max:number} hilos, con ranuras rectas o con un diente sí y otro no. El calibre decide la profundidad.',
+  'turns-lightest':
+    'De los machos que sirven es el que gira más ligero: el que mejor conviene al agujero pide gastado {worn:torque}, y el husillo no los da.',
+  'not-by-hand': 'Es un macho de máquina: a mano no se gira con bastante regularidad.',
+  'by-hand-set':
+    'Un juego de mano tiene ranuras rectas: gire hacia delante, gire hacia atrás, y la viruta se rompe.',
+  'by-hand-single':
+    'Se puede girar a mano si entra derecho, pero está hecho para máquina y no es un juego de mano.',
+  'too-heavy-by-hand':
+    'Ya afilado pide {sharp:torque}; por encima de {most:torque} ningún giramachos se gira derecho a mano.',
 
   'no-drill-inside': 'Ninguna broca en existencia deja el agujero que quiere.',
   'needs-flat':

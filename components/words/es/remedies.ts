@@ -38,7 +38,7 @@ export const REMEDIES: Same<typeof english.REMEDIES> = {
   },
   'larger-hole': {
     title: 'Taladrar mayor dentro de la clase',
-    text: 'Un agujero de {diameter:limit} todavía pasa y deja menos metal que cortar.',
+    text: 'Una broca de {diameter:limit} es la mayor que aún deja el agujero dentro de la clase; deja menos metal que cortar.',
   },
   'change-tap-early': {
     title: 'Cambiar el macho pronto',
@@ -79,6 +79,22 @@ export const REMEDIES: Same<typeof english.REMEDIES> = {
   'softer-screw-or-insert': {
     title: 'Tornillo más débil, o un inserto',
     text: 'Si no caben {to:length} de rosca, pregunte si vale un tornillo de menor clase, o un inserto.',
+  },
+  'less-thread': {
+    title: 'Pedir menos rosca',
+    text: 'Unos {to:length} de rosca completa bastan para que el tornillo rompa antes, con la mitad más de reserva[; se piden {from:length}]. Pregunte al proyectista: menos rosca es menos riesgo para el macho.',
+  },
+  'next-size-or-finer': {
+    title: 'Otra rosca',
+    text: 'Este macho es débil para lo que corta.[ Un paso de {finer:length} en la misma medida quita menos metal.][ La medida siguiente es {next:length}.] Decide el proyectista.',
+  },
+  'ream-to-size': {
+    title: 'Taladrar menor y escariar',
+    text: 'Ninguna broca en existencia se queda con seguridad dentro de la clase. Taladre algo menor y escarie o mandrine entre {min:limit} y {max:limit}, o calibre cada agujero.',
+  },
+  'by-machine': {
+    title: 'Roscarlo a máquina',
+    text: 'Una máquina que dé al menos {torque:torque} a la velocidad de roscado lo gira derecho.',
   },
   'extruded-or-insert': {
     title: 'Conseguir más rosca',

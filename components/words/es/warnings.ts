@@ -88,6 +88,10 @@ const WORDS: Record<Code, { title: string; text: string }> = {
     title: 'Rosca de tubo cónica',
     text: 'Se calibra por cuánto entra el calibre, no por dos límites. La broca y la profundidad salen de su propia norma, y esta página no aprueba una unión que aguante presión.',
   },
+  'heavy-by-hand': {
+    title: 'Pesado a mano',
+    text: 'Ya afilado el macho pide {sharp:torque}. Hace falta un giramachos largo y un ayudante que lo mantenga derecho; por encima de {most:torque} déjelo a una máquina.',
+  },
   'minor-limit-unknown': {
     title: 'Mayor diámetro menor desconocido',
     text: 'Para este perfil el límite mayor del diámetro menor no se conoce con confianza. Tómelo del plano o de la norma antes de elegir broca.',

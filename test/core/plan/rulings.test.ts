@@ -63,7 +63,7 @@ describe('remedies', () => {
   it('a tap that breaks sharp is not saved by changing it early, but by a larger hole or a mill', () => {
     const found = plan({ thread: 'M2', fullThread: 4, hole: blind, material: 'nickel' });
     expect(codes(found.warnings)).toContain('tap-will-break');
-    expect(codes(found.remedies)).toEqual(['larger-hole', 'thread-mill']);
+    expect(codes(found.remedies)).toEqual(['larger-hole', 'thread-mill', 'next-size-or-finer']);
   });
 
   it('a form tap near its strength is changed early too', () => {
@@ -111,10 +111,11 @@ describe('remedies', () => {
     expect(order).not.toContain('bigger-spindle');
   });
 
-  it('boring is offered only where no stocked drill passes', () => {
+  it('boring is offered only where no stocked drill passes, reaming where the drill may cut large', () => {
     const risky = plan({ thread: '3/4-10-3B', fullThread: 25, hole: blind, material: 'steel-low' });
     expect(risky.drill?.verdict).toBe('risk');
-    expect(codes(risky.remedies)).toContain('bore-or-ream');
+    expect(codes(risky.remedies)).toContain('ream-to-size');
+    expect(codes(risky.remedies)).not.toContain('bore-or-ream');
     const none = plan({
       thread: '7/8-14-3B',
       fullThread: 25,

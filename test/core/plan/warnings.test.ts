@@ -18,10 +18,9 @@ const through = (thickness: number, more: { clearBelow?: number; chipsMayFall?: 
 const open = { thread: 'M8', hole: through(14), material: 'steel-low' } as const;
 const blind = { ...open, hole: { kind: 'blind' }, fullThread: 12 } as const;
 
-describe('a tap as a share of its strength: a third sharp, half worn, never over', () => {
+describe('a tap as a share of its strength: half worn, never over', () => {
   it.each([
-    [SHARE_WATCH.sharp, SHARE_WATCH.worn, []],
-    [SHARE_WATCH.sharp + 0.001, 0.4, ['tap-share-high']],
+    [0.45, SHARE_WATCH.worn, []],
     [0.2, SHARE_WATCH.worn + 0.001, ['tap-share-high']],
     [0.6, 1, ['tap-share-high']],
     [0.6, 1.001, ['tap-will-break']],
@@ -148,9 +147,12 @@ describe('with its numbers', () => {
     });
   });
 
-  it('the lightest cut tap is the one a weak spindle is set against', () => {
+  it('the lightest style of cut tap is the one a weak spindle is set against', () => {
     const weak = { ...open, spindle: { drive: 'synchronous', torque: 0.1 } } as const;
-    const cut = plan(open).taps.filter(({ process }) => process === 'cut');
+    // Chamfers differ by less than the model knows: each style counts with its usual one.
+    const cut = plan(open).taps.filter(
+      ({ process, chamfer }) => process === 'cut' && chamfer.class === 'plug',
+    );
     const lightest = Math.min(...cut.map(({ torque }) => torque.expected));
     expect(numbers(weak, 'spindle-over')).toEqual({
       sharp: expect.closeTo(lightest, 9),

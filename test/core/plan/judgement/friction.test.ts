@@ -37,7 +37,12 @@ describe('friction of the full thread', () => {
 
   it('so in a blind hole the chamfer does not move the torque, in any metal', () => {
     for (const material of ['steel-low', 'titanium', 'al-wrought'] as const) {
-      const { taps } = plan({ thread: '1/4-20', material, fullThread: 12, hole: { kind: 'blind' } });
+      const { taps } = plan({
+        thread: '1/4-20',
+        material,
+        fullThread: 12,
+        hole: { kind: 'blind' },
+      });
       const straight = taps.filter(({ style }) => style === 'straight-flute');
       const [first] = straight;
       for (const tap of straight) {
