@@ -110,6 +110,8 @@ export { planDrawing } from './drawing/plan-drawing';
 export { planPart } from './drawing/plan-part';
 export { COLUMN_KINDS } from './drawing/columns';
 export type { Column, ColumnKind } from './drawing/columns';
+export { drawingEntries } from './drawing/entries';
+export type { DrawingEntry } from './drawing/entries';
 export { tableOf } from './drawing/table';
 export type { HoleTable, TableEntry } from './drawing/table';
 export type { PartHole } from './drawing/plan-part';

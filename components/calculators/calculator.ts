@@ -11,10 +11,22 @@ import type { Unit } from '../words/format';
 /** How what is typed in a field is read: decides its reading back, and what a turn of the units does. */
 export type Kind = 'thread' | 'length' | 'torque';
 
+/** Fields that a callout in the thread's field fills. */
+export interface CalloutPlaces<Name extends string> {
+  /** Full thread; of a through hole its thickness where the thread goes all the way. */
+  full?: Name;
+  /** Depth of the drilled hole, to the shoulder. */
+  hole?: Name;
+  thickness?: Name;
+  /** `blind` or `through`. */
+  kind?: Name;
+}
+
 /** A calculator's inputs. */
 export interface Inputs<Name extends string> {
   fields: readonly AddressField<Name | 'units'>[];
   kinds: Partial<Record<Name, Kind>>;
+  callout?: CalloutPlaces<Name>;
 }
 
 export type ValuesOf<Name extends string> = Values<Name | 'units'>;
@@ -53,6 +65,12 @@ export interface Engine<Name extends string, Answer> {
   subject: (answer: Answer) => string;
   /** What is wrong with a field and what to type instead. */
   complaint: (field: Name, problem: Problem, unit: Unit) => string;
+  /** What a callout typed where the thread goes puts into the fields; null where the text is none. */
+  fromCallout: (
+    text: string,
+    unit: Unit,
+    places: CalloutPlaces<Name>,
+  ) => { thread: string; kept: string; others: Partial<Record<Name, string>> } | null;
   /** How a field was understood, read back under it. */
   reading: (kind: Kind, text: string, unit: Unit) => string;
   /** Which system's chamfer classes go with a thread as typed. */

@@ -11,6 +11,7 @@ import { useAddress } from '../state/useAddress';
 import { usePainted } from '../state/usePainted';
 import { openInUnit, useUnit, useUnitChosen } from '../state/units';
 import type { Unit } from '../words/format';
+import { withCallout } from './withCallout';
 import type { Attempt, CalculatorWords, Engine, Inputs, ValuesOf } from './calculator';
 
 /** What the fields need of the form. */
@@ -104,9 +105,13 @@ export function useCalculator<Name extends string, Answer>(
     address.settle();
   });
 
-  const asked = usePainted(useMemo(() => ({ values, unit }), [values, unit]));
+  const read = useMemo(
+    () => (engine ? withCallout(inputs, engine, values, unit) : { values, read: null }),
+    [inputs, engine, values, unit],
+  );
+  const asked = usePainted(useMemo(() => ({ values: read.values, unit }), [read, unit]));
   const attempt = useMemo(() => engine?.attempt(asked.values, asked.unit) ?? null, [engine, asked]);
-  const current = asked.values === values && asked.unit === unit;
+  const current = asked.values === read.values && asked.unit === unit;
   // While a field is being typed in, nothing is said about it, nor about how it sits with others.
   const shown = (attempt?.problems ?? [])
     .filter(
@@ -141,7 +146,7 @@ export function useCalculator<Name extends string, Answer>(
     shown,
     refusals,
     form: {
-      values,
+      values: read.read ? { ...read.values, ...read.read.typed } : values,
       unit,
       set: (name, value) => {
         setEditing(name);
@@ -151,6 +156,10 @@ export function useCalculator<Name extends string, Answer>(
       settle: (name) => {
         setEditing(null);
         setComplaining((before) => new Set(before).add(name));
+        const callout = read.read;
+        if (callout?.name === name && callout.filled[name] !== values[name]) {
+          address.set(callout.filled);
+        }
         address.settle();
       },
       label: (name) => words.labels[name],
@@ -166,7 +175,7 @@ export function useCalculator<Name extends string, Answer>(
       setComplaining(new Set(fields.map(({ name }) => name)));
       address.settle();
       setTouched(true);
-      const latest = current ? attempt : (engine?.attempt(values, unit) ?? null);
+      const latest = current ? attempt : (engine?.attempt(read.values, unit) ?? null);
       if (latest === null) setSentEarly(true);
       else if (latest.problems.length > 0) setRefusals((count) => count + 1);
       return latest?.problems.length === 0;

@@ -38,7 +38,7 @@ export function PictureView(props: { picture: Picture; id?: string; class?: stri
   return (
     <svg
       class={props.class ? `fig-svg ${props.class}` : 'fig-svg'}
-      viewBox={`0 0 ${picture.width} ${picture.height}`}
+      viewBox={[...(picture.corner ?? [0, 0]), picture.width, picture.height].join(' ')}
       role="img"
       aria-labelledby={`${id}-title`}
       aria-describedby={`${id}-desc`}

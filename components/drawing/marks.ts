@@ -38,6 +38,8 @@ export type TextRole = keyof typeof TEXT_SIZE;
 
 /** A figure ready to draw, with the words that stand for it where it cannot be seen. */
 export interface Picture {
+  /** Left upper corner of what is shown, where that is not the sheet's own. */
+  corner?: Point;
   width: number;
   height: number;
   title: string;

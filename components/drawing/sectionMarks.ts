@@ -120,6 +120,19 @@ export function describeSection(facts: HoleFacts, unit: Unit, broken: boolean): 
   return say(parts.filter((part) => part !== false).join(' '), values);
 }
 
+/** The hole, the tap in it and its axis, without a word or a dimension. */
+export function bodyMarks(facts: HoleFacts, frame: Frame): (Mark | null)[] {
+  const axisEnd = frame.y(Math.max(facts.point, facts.tap?.tip ?? 0)) + 14;
+  return [
+    metalMarks(facts, frame),
+    tapMarks(facts, frame),
+    missing(facts, frame),
+    struck(facts, frame),
+    ...leftOut(frame),
+    line('dw-centre', [axis, 30], [axis, axisEnd]),
+  ];
+}
+
 /** Draws the section. `drilled` false: no drill suits and the hole is to be bored. */
 export function holeSection(facts: HoleFacts, unit: Unit, drilled = true): Picture {
   const frame = holeFrame(facts);
@@ -132,14 +145,8 @@ export function holeSection(facts: HoleFacts, unit: Unit, drilled = true): Pictu
     asked: length(facts.asked, unit),
     strikes: length(facts.strikes, unit),
   };
-  const axisEnd = frame.y(Math.max(facts.point, facts.tap?.tip ?? 0)) + 14;
   const marks = [
-    metalMarks(facts, frame),
-    tapMarks(facts, frame),
-    missing(facts, frame),
-    struck(facts, frame),
-    ...leftOut(frame),
-    line('dw-centre', [axis, 30], [axis, axisEnd]),
+    ...bodyMarks(facts, frame),
     dimensionMarks(facts, frame, unit, bottom),
     callouts(facts, frame, drilled),
     note

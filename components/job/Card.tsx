@@ -30,6 +30,8 @@ export interface CardProps {
   values: Inputs;
   unit: Unit;
   example: boolean;
+  /** Words of the hole's callout that were not understood. */
+  notRead?: readonly string[] | undefined;
   /** Where the live plan is; empty until a browser knows. */
   address: string;
   /** Day the card was made and version of the site. */
@@ -115,8 +117,8 @@ function NotToRun({ plan, request, unit }: CardProps) {
   );
 }
 
-function Watch({ plan, unit }: CardProps) {
-  const notices = worded(plan, unit);
+function Watch({ plan, unit, notRead }: CardProps) {
+  const notices = worded(plan, unit, notRead);
   if (notices.length === 0) return null;
   const many = notices.length > 3;
   return (

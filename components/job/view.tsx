@@ -102,6 +102,7 @@ function Sheet({ planner, version, back }: SheetProps) {
       plan={attempt.plan}
       request={attempt.request}
       values={form.values}
+      notRead={attempt.callout?.notRead}
       unit={asked.unit}
       example={false}
       {...place}

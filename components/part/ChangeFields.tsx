@@ -4,6 +4,7 @@ import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
 import { materialGroups, materialName, type Unit } from '../words';
 import type { ChangeName, Changes } from './inputs';
+import type { Said, SaidOfLines } from './lines';
 import { LABELS, TEXT } from '../words/en/part';
 
 export interface ChangeProps {
@@ -11,6 +12,11 @@ export interface ChangeProps {
   unit: Unit;
   onChange: (number: number, name: ChangeName, value: string) => void;
   onSettle: () => void;
+  /** What was said of single lines, and how to say more. */
+  said: SaidOfLines;
+  onSay: (line: number, word: Said, holds: boolean) => void;
+  /** The lines are rows of a table, none of which belongs to another. */
+  table: boolean;
 }
 
 const GROUPS = materialGroups.map(({ label, ids }) => ({

@@ -12,6 +12,7 @@ import { driveName, materialGroups, materialName } from '../words/names';
 import { DRIVES, HEAD_NAMES, linesOf, type PartName } from './inputs';
 import { LABELS, TEXT } from '../words/en/part';
 import { problemText } from './problemText';
+import { TableColumns } from './TableColumns';
 import type { PartState } from './usePart';
 
 const GROUPS = materialGroups.map(({ label, ids }) => ({
@@ -47,6 +48,7 @@ export function PartForm({ part }: { part: PartState }) {
   return (
     <>
       <TextArea {...bind('holes')} hint={TEXT.holesHint} rows={rows} />
+      {part.attempt?.table && <TableColumns table={part.attempt.table} onChoose={part.setColumn} />}
       <SelectField {...bind('material')} empty={TEXT.chooseMaterial} groups={GROUPS} />
       <TextField
         {...bind('thickness')}

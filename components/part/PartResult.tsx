@@ -11,6 +11,7 @@ import { HoleRows } from './HoleRows';
 import type { PartInputs } from './inputs';
 import { TEXT } from '../words/en/part';
 import { answerParts, countOf } from '../words/en/partSentences';
+import { SetApart } from './SetApart';
 import { Sheet } from './Sheet';
 import { Tools } from './Tools';
 
@@ -50,6 +51,7 @@ export function PartResult({ drawing, values, unit, example, made, change }: Par
           <h2 id={`${id}holes-heading`}>{TEXT.holes}</h2>
           <HoleRows drawing={drawing} unit={unit} {...(change ? { change } : {})} />
         </section>
+        <SetApart drawing={drawing} id={id} {...(change ? { change } : {})} />
         <Tools drawing={drawing} id={id} />
         <CopyNote heading={TEXT.designer} lines={drawingNote(drawing, values.part, unit)} id={id} />
       </div>

@@ -1,5 +1,6 @@
 /** The set-up sheet: tools first, then each hole with its numbers, what to watch, blanks to fill in. */
 
+import { Fragment } from 'preact';
 import { torqueLimit } from '../../core/job/torque-limit';
 import type { DrawingPlan } from '../../core/drawing/types';
 import { cautionsFor } from '../planner/cautions';
@@ -21,10 +22,17 @@ import {
   torqueBand,
   type Unit,
 } from '../words';
-import { VERDICTS } from '../words/drawing';
+import { holeMarks, questionShort, VERDICTS } from '../words/drawing';
 import { HEAD_NAMES, type PartInputs } from './inputs';
 import { COLUMNS, LABELS, TEXT } from '../words/en/part';
-import { madeHole, reasons, type MadeHole } from '../words/en/partSentences';
+import {
+  holeNumber,
+  madeHole,
+  notReadText,
+  reasons,
+  type MadeHole,
+} from '../words/en/partSentences';
+import { Sections } from './Sections';
 import { tapText } from './Tools';
 import { say } from '../words/say';
 
@@ -93,17 +101,56 @@ function letGo({ tap }: MadeHole): string {
   return limit ? say(TEXT.letGo, { band: torqueBand(limit.low, limit.high) }) : TEXT.tooNear;
 }
 
-function Row({ drawing, index, unit }: { drawing: DrawingPlan; index: number; unit: Unit }) {
+interface HoleProps {
+  drawing: DrawingPlan;
+  /** 0-based among the drawing's holes. */
+  index: number;
+  unit: Unit;
+}
+
+/** Hand, insert, coating and what comes afterwards, in words; the tool that the table named. */
+function Marks({ drawing, index, unit }: HoleProps) {
+  const { plan, request, tool } = drawing.holes[index]!;
+  const marks = plan?.ok && request ? holeMarks(plan.value.thread, request, unit) : [];
+  const named = tool === undefined ? [] : [say(TEXT.tool, { number: tool })];
+  if (marks.length + named.length === 0) return null;
+  return (
+    <small>
+      <strong>{marks.join(', ')}</strong> {named.join('')}
+    </small>
+  );
+}
+
+/** What keeps a hole from being simply run, under its row: words not understood, questions still open. */
+function OpenRow({ drawing, index, unit }: HoleProps) {
+  const open = [
+    notReadText(drawing.holes[index]!),
+    ...drawing.questions
+      .filter(({ hole }) => hole === index)
+      .map((question) => questionShort(question, unit)),
+  ].filter((text) => text !== '');
+  if (open.length === 0 || !madeHole(drawing, index)) return null;
+  return (
+    <tr class="sheet-open">
+      <td colSpan={8}>
+        <Sign level="amber" /> {open.join(' ')}
+      </td>
+    </tr>
+  );
+}
+
+function Row({ drawing, index, unit }: HoleProps) {
   const hole = drawing.holes[index]!;
   const made = madeHole(drawing, index);
   const name = hole.callout.ok ? hole.callout.value.thread : hole.line.trim();
   const count = hole.callout.ok ? hole.callout.value.count : 1;
   const head = (
     <>
-      <td class="sheet-number">{index + 1}</td>
+      <td class="sheet-number">{holeNumber(drawing, index)}</td>
       <th scope="row">
         {count > 1 ? `${count} × ` : ''}
         {name}
+        <Marks drawing={drawing} index={index} unit={unit} />
       </th>
     </>
   );
@@ -177,7 +224,7 @@ function Watch({ drawing, unit }: { drawing: DrawingPlan; unit: Unit }) {
     for (const { level, title, text } of worded(hole.plan.value, unit)) {
       if (level === 'note') continue;
       const said = byText.get(title + text) ?? { level, text: `${title}. ${text}`, holes: [] };
-      said.holes.push(index + 1);
+      said.holes.push(holeNumber(drawing, index));
       byText.set(title + text, said);
     }
   });
@@ -236,12 +283,18 @@ export function Sheet(props: SheetProps) {
             </tr>
           </thead>
           <tbody>
-            {drawing.holes.map((hole, index) => (
-              <Row key={`${index} ${hole.line}`} drawing={drawing} index={index} unit={unit} />
-            ))}
+            {drawing.holes.map((hole, index) =>
+              hole.apart ? null : (
+                <Fragment key={`${index} ${hole.line}`}>
+                  <Row drawing={drawing} index={index} unit={unit} />
+                  <OpenRow drawing={drawing} index={index} unit={unit} />
+                </Fragment>
+              ),
+            )}
           </tbody>
         </table>
       </div>
+      <Sections drawing={drawing} unit={unit} id={props.example ? 'example-' : 'sheet-'} />
       <Gauges drawing={drawing} />
       <Watch drawing={drawing} unit={unit} />
       <ul class="card-record sheet-record">

@@ -3,10 +3,11 @@
 import type { DrawingPlan } from '../../core/drawing/types';
 import { chamferText, drillName, handName, styleName } from '../words';
 import { TEXT } from '../words/en/part';
+import { holeNumber } from '../words/en/partSentences';
 import { say } from '../words/say';
 
-function holesText(holes: readonly number[]): string {
-  const numbers = holes.map((index) => index + 1).join(', ');
+function holesText(drawing: DrawingPlan, holes: readonly number[]): string {
+  const numbers = holes.map((index) => holeNumber(drawing, index)).join(', ');
   return say(holes.length === 1 ? TEXT.oneHole : TEXT.manyHoles, { numbers });
 }
 
@@ -45,7 +46,7 @@ export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
               <th scope="row">
                 {tapText(drawing, shared)} <Owned owned={shared.owned} />
               </th>
-              <td>{holesText(shared.holes)}</td>
+              <td>{holesText(drawing, shared.holes)}</td>
             </tr>
           ))}
         </tbody>
@@ -63,7 +64,7 @@ export function Tools({ drawing, id }: { drawing: DrawingPlan; id: string }) {
               <th scope="row">
                 {drillName(drill)} <Owned owned={owned} />
               </th>
-              <td>{holesText(holes)}</td>
+              <td>{holesText(drawing, holes)}</td>
             </tr>
           ))}
         </tbody>

@@ -1,5 +1,6 @@
 /** What is asked about a whole part: its callouts, and once for all of them what they are made in and on. */
 
+import { COLUMN_KINDS, type ColumnKind } from '../../core/drawing/columns';
 import { MATERIAL_IDS } from '../../core/material/material';
 import type { AddressField, Values } from '../state/address';
 
@@ -11,6 +12,8 @@ export const PART_NAMES = [
   'torque',
   'rpm',
   'changes',
+  'columns',
+  'lines',
   'job',
   'part',
   'operation',
@@ -44,7 +47,7 @@ export const HEAD_NAMES = ['job', 'part', 'operation', 'machine'] as const;
 export const CHANGE_NAMES = ['material', 'thickness', 'torque'] as const;
 export type ChangeName = (typeof CHANGE_NAMES)[number];
 
-/** What differs for single holes, as typed, by the hole's number counted from 1. */
+/** What differs for single holes, as typed, by the number of the hole's first line, counted from 1. */
 export type Changes = Readonly<Record<number, Partial<Record<ChangeName, string>>>>;
 
 /** `2.material=iron-grey;2.thickness=8` as an object; what cannot be read is left out. */
@@ -69,14 +72,37 @@ export function writeChanges(changes: Changes): string {
     .join(';');
 }
 
+/** Every line as typed, blank ones too: a line's number is what a person counts. */
+export function allLines(text: string): string[] {
+  return text.split(/\r\n?|\n|\u2028|\u2029/);
+}
+
 /** The lines that hold anything. */
 export function linesOf(text: string): string[] {
-  return text.split(/\r\n?|\n|\u2028|\u2029/).filter((line) => line.trim() !== '');
+  return allLines(text).filter((line) => line.trim() !== '');
+}
+
+/** What a person says the columns of a table are: `quantity,,depth`; an empty place is left to the reader. */
+export function readColumns(text: string): (ColumnKind | undefined)[] {
+  const known: readonly string[] = COLUMN_KINDS;
+  return text.split(',').map((kind) => (known.includes(kind) ? (kind as ColumnKind) : undefined));
+}
+
+export function writeColumns(columns: readonly (ColumnKind | undefined)[]): string {
+  return columns
+    .map((kind) => kind ?? '')
+    .join(',')
+    .replace(/,+$/, '');
+}
+
+/** A choice of columns belongs to one table: it goes when another is pasted, which another first line tells. */
+export function sameTable(before: string, after: string): boolean {
+  return linesOf(before)[0] === linesOf(after)[0];
 }
 
 /** What differs for a hole follows its line when lines are put in, taken out or moved. */
 export function followLines(changes: Changes, before: string, after: string): Changes {
-  const [old, now] = [linesOf(before), linesOf(after)];
+  const [old, now] = [allLines(before), allLines(after)];
   const moved: Record<number, Partial<Record<ChangeName, string>>> = {};
   for (const [number, each] of Object.entries(changes)) {
     const index = Number(number) - 1;

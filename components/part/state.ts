@@ -1,6 +1,7 @@
 /** From what was typed to a planned part, or to what is still missing. Pure. */
 
-import { findMaterial, planDrawing } from '../../core';
+import { drawingEntries, findMaterial, planDrawing, tableOf } from '../../core';
+import type { HoleTable } from '../../core/drawing/table';
 import type { DrawingPlan, Shop } from '../../core/drawing/types';
 import type { MaterialId } from '../../core/material/material';
 import type { Spindle, SpindleDrive } from '../../core/plan/types';
@@ -8,7 +9,16 @@ import { readLength } from '../fields/readLength';
 import { readPlain } from '../fields/readNumber';
 import { readTorque } from '../fields/readTorque';
 import type { Unit } from '../words';
-import { linesOf, MOST_LINES, readChanges, type PartInputs, type PartName } from './inputs';
+import {
+  allLines,
+  linesOf,
+  MOST_LINES,
+  readChanges,
+  readColumns,
+  type PartInputs,
+  type PartName,
+} from './inputs';
+import { joinsOf, readLines, tappedOf } from './lines';
 
 export interface PartProblem {
   field: PartName;
@@ -16,6 +26,8 @@ export interface PartProblem {
 }
 
 export interface PartAttempt {
+  /** The table that the lines are, or null. */
+  table: HoleTable | null;
   drawing: DrawingPlan | null;
   shop: Shop | null;
   problems: PartProblem[];
@@ -54,15 +66,22 @@ function spindleOf(reader: Reader): Spindle {
   };
 }
 
-/** What differs for single holes; a change that cannot be read changes nothing. */
-function holesOf(values: PartInputs, unit: Unit, spindle: Spindle): NonNullable<Shop['holes']> {
+/** What differs for single holes; a change that cannot be read changes nothing. `places`: each hole's lines. */
+function holesOf(
+  values: PartInputs,
+  unit: Unit,
+  spindle: Spindle,
+  places: readonly (readonly number[])[],
+): NonNullable<Shop['holes']> {
   const holes: Record<number, Partial<Omit<Shop, 'holes'>>> = {};
   for (const [number, { material, thickness, torque }] of Object.entries(
     readChanges(values.changes),
   )) {
+    const index = places.findIndex((lines) => lines.includes(Number(number)));
     const length = thickness === undefined ? null : readLength(thickness, unit);
     const typed = torque === undefined ? null : readTorque(torque);
-    holes[Number(number) - 1] = {
+    if (index < 0) continue;
+    holes[index] = {
       ...(material && findMaterial(material) ? { material: material as MaterialId } : {}),
       ...(length && length.mm > 0 ? { thickness: length.mm } : {}),
       ...(typed !== null && typed > 0 ? { spindle: { ...spindle, torque: typed } } : {}),
@@ -75,6 +94,8 @@ function holesOf(values: PartInputs, unit: Unit, spindle: Spindle): NonNullable<
 export function attempt(values: PartInputs, unit: Unit, drawer?: unknown): PartAttempt {
   const reader = new Reader(values);
   const lines = linesOf(values.holes);
+  const columns = readColumns(values.columns);
+  const table = lines.length > MOST_LINES ? null : tableOf(allLines(values.holes), columns);
   if (lines.length === 0) reader.problems.push({ field: 'holes', code: 'missing' });
   if (lines.length > MOST_LINES) reader.problems.push({ field: 'holes', code: 'too-many' });
   if (values.material === '') reader.problems.push({ field: 'material', code: 'missing' });
@@ -85,13 +106,21 @@ export function attempt(values: PartInputs, unit: Unit, drawer?: unknown): PartA
   );
   const spindle = spindleOf(reader);
   const { problems } = reader;
-  if (problems.length > 0) return { drawing: null, shop: null, problems };
+  if (problems.length > 0) return { table, drawing: null, shop: null, problems };
+  const said = readLines(values.lines);
+  const all = allLines(values.holes);
+  const joins = joinsOf(said);
+  const places =
+    values.changes === '' ? [] : drawingEntries(all, { columns, joins }).map(({ lines: at }) => at);
   const shop: Shop = {
     material: values.material as MaterialId,
     spindle,
     ...(thickness === undefined ? {} : { thickness }),
     ...(drawer === undefined ? {} : { drawer }),
-    holes: holesOf(values, unit, spindle),
+    columns,
+    joins,
+    tapped: tappedOf(said),
+    holes: holesOf(values, unit, spindle, places),
   };
-  return { drawing: planDrawing(lines, shop), shop, problems };
+  return { table, drawing: planDrawing(all, shop), shop, problems };
 }

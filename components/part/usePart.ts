@@ -1,6 +1,7 @@
 /** The part's form between keyboard, address, file and core. */
 
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ColumnKind } from '../../core/drawing/columns';
 import { restateLength } from '../fields/readLength';
 import { useEngine } from '../planner/useEngine';
 import { initialValues, type AddressNote } from '../state/address';
@@ -15,11 +16,15 @@ import {
   PART_FIELDS,
   PART_NAMES,
   readChanges,
+  readColumns,
+  sameTable,
   writeChanges,
+  writeColumns,
   type ChangeName,
   type PartInputs,
   type PartName,
 } from './inputs';
+import { followSaid, readLines, sayOf, writeLines, type Said } from './lines';
 import type { PartAttempt } from './state';
 
 const loadEngine = () => import('./engine');
@@ -46,6 +51,10 @@ export interface PartState {
   set: (name: PartName, value: string) => void;
   settle: (name: PartName) => void;
   change: (number: number, name: ChangeName, value: string) => void;
+  /** Says of a line, by its number as typed, that it is joined, parted or tapped; or takes it back. */
+  say: (line: number, word: Said, holds: boolean) => void;
+  /** Says what a column of the table is, counted from 0. */
+  setColumn: (at: number, kind: ColumnKind) => void;
   put: (values: PartInputs) => void;
   submit: () => boolean;
   touch: () => void;
@@ -79,6 +88,19 @@ function useRested(values: PartInputs): { rested: PartInputs; stale: boolean } {
     return () => window.clearTimeout(timer);
   }, [key, many, rested.key, values]);
   return { rested: rested.values, stale: rested.key !== key };
+}
+
+/** What was said of single holes and lines, after the list was edited. */
+function followHoles(
+  { holes, changes, lines }: Pick<PartInputs, 'holes' | 'changes' | 'lines'>,
+  next: string,
+): Partial<PartInputs> {
+  return {
+    ...(changes !== '' && {
+      changes: writeChanges(followLines(readChanges(changes), holes, next)),
+    }),
+    ...(lines !== '' && { lines: writeLines(followSaid(readLines(lines), holes, next)) }),
+  };
 }
 
 export function usePart(): PartState {
@@ -118,12 +140,10 @@ export function usePart(): PartState {
   const units = unit === 'in' ? 'in' : '';
   const set = useCallback(
     (name: PartName, value: string) => {
-      const { holes, changes } = latest.current;
-      const followed =
-        name === 'holes' && changes !== ''
-          ? { changes: writeChanges(followLines(readChanges(changes), holes, value)) }
-          : {};
-      write({ ...followed, [name]: value, units });
+      const { holes, changes, lines } = latest.current;
+      const followed = name === 'holes' ? followHoles({ holes, changes, lines }, value) : {};
+      const another = name === 'holes' && !sameTable(holes, value) ? { columns: '' } : {};
+      write({ ...followed, ...another, [name]: value, units });
     },
     [write, units],
   );
@@ -134,6 +154,26 @@ export function usePart(): PartState {
       write({ changes: writeChanges(next), units });
     },
     [write, units],
+  );
+
+  const say = useCallback(
+    (line: number, word: Said, holds: boolean) => {
+      const said = sayOf(readLines(latest.current.lines), line, word, holds);
+      write({ lines: writeLines(said), units });
+      rest();
+    },
+    [write, rest, units],
+  );
+  const setColumn = useCallback(
+    (at: number, kind: ColumnKind) => {
+      const columns = readColumns(latest.current.columns);
+      const next = Array.from({ length: Math.max(columns.length, at + 1) }, (_, each) =>
+        each === at ? kind : columns[each],
+      );
+      write({ columns: writeColumns(next), units });
+      rest();
+    },
+    [write, rest, units],
   );
 
   const settle = useCallback(
@@ -158,6 +198,8 @@ export function usePart(): PartState {
     refusals,
     set,
     change,
+    say,
+    setColumn,
     settle,
     put: (next) => {
       const all = { ...initialValues(PART_FIELDS), ...next };

@@ -14,6 +14,7 @@ import { initialValues } from '../state/address';
 import { PART_FIELDS, readChanges } from './inputs';
 import { LABELS, TEXT } from '../words/en/part';
 import { problemText } from './problemText';
+import { readLines } from './lines';
 import { PartForm } from './PartForm';
 import { usePart, type PartState } from './usePart';
 import { MADE } from '../words/en/drawerLines';
@@ -58,12 +59,21 @@ function useMade(version: string): string {
 }
 
 function Answer({ part, version }: { part: PartState; version: string }) {
-  const { engine, failed, attempt, values, unit, stale, change, settle } = part;
+  const { engine, failed, attempt, values, unit, stale, change, settle, say: onSay } = part;
+  const table = Boolean(attempt?.table);
   const made = useMade(version);
   const onSettle = useCallback(() => settle('changes'), [settle]);
   const changing = useMemo(
-    () => ({ changes: readChanges(values.changes), unit, onChange: change, onSettle }),
-    [values.changes, unit, change, onSettle],
+    () => ({
+      changes: readChanges(values.changes),
+      said: readLines(values.lines),
+      table,
+      unit,
+      onChange: change,
+      onSettle,
+      onSay,
+    }),
+    [values.changes, values.lines, table, unit, change, onSettle, onSay],
   );
   if (failed && !engine) {
     return (

@@ -47,10 +47,10 @@ function AtTheMachine({ request }: { request: HoleRequest }) {
   );
 }
 
-function Details({ plan, request, unit, lessons }: PlanDetailsProps) {
+function Details({ plan, request, unit, lessons, notRead }: PlanDetailsProps) {
   return (
     <>
-      <PlanNotices plan={plan} unit={unit} lessons={lessons} />
+      <PlanNotices plan={plan} unit={unit} lessons={lessons} notRead={notRead} />
       {bestTap(plan) && <PlanRemedies plan={plan} unit={unit} />}
       <PlanTaps taps={plan.taps} system={plan.thread.system} unit={unit} />
       <PlanDrills plan={plan} unit={unit} />
@@ -67,6 +67,8 @@ export interface PlanDetailsProps {
   request: HoleRequest;
   unit: Unit;
   lessons: readonly string[];
+  /** Words of the hole's callout that were not understood. */
+  notRead?: readonly string[] | undefined;
 }
 
 /** Pause in the typing after which the details follow, ms: a slow PC must first paint the answer. */

@@ -32,6 +32,8 @@ export interface PlanResultProps {
   notes: readonly Note[];
   unit: Unit;
   lessons: readonly string[];
+  /** Words of the hole's callout that were not understood. */
+  notRead?: readonly string[] | undefined;
   /** Address of the job card for this plan. */
   card: string;
 }
@@ -86,7 +88,7 @@ function Notes({ notes, unit }: { notes: readonly Note[]; unit: Unit }) {
 
 /** Where nothing fits there are no numbers to carry to a machine: the remedies stand in their place. */
 export function PlanResult(props: PlanResultProps) {
-  const { plan, request, notes, unit, lessons, card } = props;
+  const { plan, request, notes, unit, lessons, card, notRead } = props;
   const best = bestTap(plan);
   return (
     <>
@@ -100,7 +102,7 @@ export function PlanResult(props: PlanResultProps) {
         <p class="because">{fill(TEXT.ownUsed, { name: request.ownMaterial.name }, unit)}</p>
       )}
       <OwnedLine plan={plan} unit={unit} />
-      <WatchLine plan={plan} unit={unit} />
+      <WatchLine plan={plan} unit={unit} notRead={notRead} />
       <div class="work">
         <Drawing plan={plan} request={request} unit={unit} />
         {best ? (
@@ -128,7 +130,7 @@ export function PlanResult(props: PlanResultProps) {
           {TEXT.trouble}
         </a>
       </p>
-      <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} />
+      <PlanDetails plan={plan} request={request} unit={unit} lessons={lessons} notRead={notRead} />
     </>
   );
 }

@@ -5,7 +5,7 @@
 
 export { spoken } from '../result/AnswerLine';
 export { answerSentence } from '../words';
-export { fromCallout } from './fromCallout';
+export { fromCallout, withCallout } from './fromCallout';
 export { PlanResult } from './PlanResult';
 export { fieldProblemText } from './problems';
 export { readingOf } from './reading';

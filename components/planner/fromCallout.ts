@@ -1,7 +1,12 @@
-/** A whole callout typed where the thread goes: what it says of the hole goes into the other fields. */
+/**
+ * A whole callout typed where the thread goes: what it says of the hole counts at once, and goes into the other
+ * fields when the thread's is left. Words that were not understood stay in the field until somebody deals with them.
+ */
 
-import { readCallout, readThread } from '../../core';
+import { calloutTyped } from '../fields/calloutTyped';
+import type { HoleRequest } from '../../core/plan/types';
 import { exactLength } from '../address/exact';
+import { requestInputs } from '../address/request';
 import { noteText, type Unit } from '../words';
 import { calloutText } from '../words/drawing';
 import { TEXT } from '../words/en/planner';
@@ -9,48 +14,79 @@ import { say } from '../words/say';
 import type { Inputs } from './inputs';
 
 export interface Filled {
+  /** The other fields as the callout has them, and what then stands in the thread's. */
   changes: Partial<Inputs>;
+  /** The thread alone. */
+  designation: string;
+  /** What then stands in the thread's field: the thread, and words that were not understood. */
   thread: string;
   /** What was done, for under the field. */
   said: string;
+  /** Words of the callout that were not understood. */
+  notRead: string[];
 }
 
-/**
- * What only a callout has: a count, a depth or hole sign, a word such as THRU. Without one, `M8x6H` or
- * `M8x1.25x30` is a thread mistyped: the thread reader asks, and answering for the reader would hide it.
- */
-const CALLOUT_MARK =
-  /[↧⌵⌴⌀Øø°▽]|^\s*\(?\d{1,3}\)?\s*[x×]\s|\b(?:thru|through|deep|depth|dp|csk|c'?sink|countersink|drill|dia|full|typ|places?|plcs?|holes?)\b/i;
+/** Notes whose matter the filled fields, or the words beside the field, say themselves. */
+const SAID_ELSEWHERE = ['class-assumed', 'coarse-assumed', 'through-assumed', 'not-read'];
 
-/** Notes whose matter the filled fields say themselves. */
-const IN_THE_FIELDS: readonly string[] = ['class-assumed', 'coarse-assumed', 'through-assumed'];
+/** What the callout says of the hole in its part, as the form has it: what those fields add to a bare hole's. */
+function fieldsWritten(fields: Partial<HoleRequest>, unit: Unit): Partial<Inputs> {
+  const bare: HoleRequest = { thread: '', material: 'steel-low', hole: { kind: 'blind' } };
+  const without = requestInputs(bare, unit);
+  const added = Object.entries(requestInputs({ ...bare, ...fields }, unit)).filter(
+    ([name, value]) => value !== without[name as keyof Inputs],
+  );
+  return Object.fromEntries(added);
+}
 
 /** Null where the text is a thread by itself, or no callout either. */
 export function fromCallout(text: string, unit: Unit): Filled | null {
-  const alone = readThread(text.trim());
-  if (alone.ok || !CALLOUT_MARK.test(text)) return null;
-  const read = readCallout(text);
-  if (!read.ok) return null;
-  const { thread, fullThread, through, hole, count } = read.value;
-  const typed = (mm: number | undefined) => (mm === undefined ? '' : exactLength(mm, unit));
-  const assumed = read.notes.some(({ code }) => /^(?:through-assumed|depth-unclear)$/.test(code));
+  const typed = calloutTyped(text);
+  if (!typed) return null;
+  const { callout, notes } = typed;
+  const { thread: designation, fullThread, through, hole, count, notRead, thickness } = callout;
+  const written = (mm: number | undefined) => (mm === undefined ? '' : exactLength(mm, unit));
+  const assumed = notes.some(({ code }) => /^(?:through-assumed|depth-unclear)$/.test(code));
   const kind: Partial<Inputs> = assumed
     ? {}
     : through
-      ? { hole: 'through', partial: typed(fullThread) }
+      ? {
+          hole: 'through',
+          partial: written(fullThread),
+          ...(thickness === undefined ? {} : { thickness: written(thickness) }),
+        }
       : {
           hole: 'blind',
-          depth: typed(fullThread),
-          limit: typed(hole?.depth),
+          depth: written(fullThread),
+          limit: written(hole?.depth),
           at: hole?.at ?? 'shoulder',
         };
-  const notes = read.notes
-    .filter(({ code }) => !IN_THE_FIELDS.includes(code))
+  const more = notes
+    .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((note) => noteText(note, unit));
-  const said = calloutText({ callout: read }, unit);
+  const others = callout.fields ? fieldsWritten(callout.fields, unit) : {};
+  const thread = [designation, ...notRead].join(' ');
+  const bare = calloutText(callout, unit);
+  const whole = say(TEXT.readCallout, { callout: bare });
   return {
     thread,
-    changes: { ...kind, thread, ...(count > 1 ? { holes: String(count) } : {}) },
-    said: [say(TEXT.readCallout, { callout: said }), ...notes].join(' '),
+    designation,
+    notRead,
+    changes: { ...kind, ...others, thread, ...(count > 1 ? { holes: String(count) } : {}) },
+    said: [
+      bare === designation ? say(TEXT.readAs, { reading: designation }) : whole,
+      ...(notRead.length > 0 ? [say(TEXT.notRead, { words: notRead.join(' ') })] : []),
+      ...more,
+    ].join(' '),
   };
+}
+
+/** The form's values with the callout's own in their places, and the callout itself where there is one. */
+export function withCallout(
+  values: Inputs,
+  unit: Unit,
+): { values: Inputs; callout: Filled | null } {
+  const callout = fromCallout(values.thread, unit);
+  if (!callout) return { values, callout };
+  return { values: { ...values, ...callout.changes, thread: callout.designation }, callout };
 }

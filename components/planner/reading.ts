@@ -23,7 +23,8 @@ export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: 
   const text = values[name].trim();
   if (text === '') return '';
   if (name === 'thread') {
-    const { thread } = attempt;
+    const { thread, callout } = attempt;
+    if (callout) return callout.said;
     if (!thread.ok) return '';
     const notes = thread.notes
       .filter(({ code }) => !IN_THE_READING.includes(code))

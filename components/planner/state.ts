@@ -6,10 +6,15 @@ import type { HolePlan } from '../../core/plan/types';
 import { checkRequest } from '../../core/plan/request';
 import type { Unit } from '../words';
 import type { InputName, Inputs } from './inputs';
+import { withCallout, type Filled } from './fromCallout';
 import { readInputs, type FieldProblem, type Reading } from './request';
 
 /** One attempt at an answer: what was read, and the plan when there is one. */
 export interface Attempt extends Reading {
+  /** The form's values, those of a callout in the thread's field in their places. */
+  values: Inputs;
+  /** The callout in the thread's field. */
+  callout: Filled | null;
   plan: HolePlan | null;
   notes: Note[];
 }
@@ -64,8 +69,10 @@ function atFields(problems: readonly Problem[], values: Inputs): FieldProblem[] 
 }
 
 /** Reads the form and plans the hole; what cannot be planned yet is at least checked. */
-export function attempt(values: Inputs, unit: Unit): Attempt {
-  const reading = readInputs(values, unit);
+export function attempt(typed: Inputs, unit: Unit): Attempt {
+  const whole = withCallout(typed, unit);
+  const { values } = whole;
+  const reading = { ...readInputs(values, unit), ...whole };
   const { request, problems } = reading;
   if (!request) {
     const said = problems.map(({ field }) => field);

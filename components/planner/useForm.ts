@@ -99,7 +99,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
   const takeCallout = () => {
     setUnread(engine === null);
     const read = engine?.fromCallout(values.thread, unit);
-    if (!read) return;
+    if (!read || read.thread === values.thread) return;
     set({ ...read.changes, units: unit === 'in' ? 'in' : '' });
     setCallout(read);
   };
@@ -115,6 +115,12 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
     complaints.arrived(initialValues(FIELDS));
   };
 
+  // What a callout says counts before its field is left: the other fields show it at once.
+  const whole = useMemo(
+    () => engine?.withCallout(values, unit).values ?? values,
+    [engine, values, unit],
+  );
+
   return {
     engine,
     failed,
@@ -125,7 +131,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
     shown,
     refusals: complaints.refusals,
     form: {
-      values,
+      values: whole === values ? values : { ...whole, thread: values.thread },
       unit,
       system: result?.thread.ok ? result.thread.value.system : 'metric',
       set: (name, value) => {
@@ -140,8 +146,12 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       problem: (name) => shown.find(({ field }) => field === name)?.text,
       reading: (name) => {
         if (!engine || !result) return '';
-        const read = engine.readingOf(name, asked.values, asked.unit, result);
-        const filled = name === 'thread' && callout.said !== '' && callout.thread === values.thread;
+        const read = engine.readingOf(name, result.values, asked.unit, result);
+        const filled =
+          name === 'thread' &&
+          result.callout === null &&
+          callout.said !== '' &&
+          callout.thread === values.thread;
         return filled ? callout.said : read;
       },
     },

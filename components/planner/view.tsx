@@ -47,6 +47,7 @@ function Plan({ engine, attempt, asked, lessons }: PlanProps) {
       notes={notes.filter(({ code }) => !known.includes(code))}
       unit={asked.unit}
       lessons={lessons}
+      notRead={attempt.callout?.notRead}
       card={cardAddress(asked.values)}
     />
   );

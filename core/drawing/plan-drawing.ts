@@ -5,12 +5,11 @@ import { planHole } from '../plan/plan';
 import type { HolePlan, HoleRequest } from '../plan/types';
 import { calloutOf, readingOf } from './callout';
 import { readDrawer } from './drawer';
-import { joinLines, type Entry } from './join-lines';
+import { drawingEntries } from './entries';
 import { planOne } from './plan-one';
 import { questionsFor } from './questions';
 import { shareDrills, shareTaps, type DrillWish } from './share';
 import { sheetLine } from './sheet-patterns';
-import { tableOf } from './table';
 import { unanswered } from './unanswered';
 import type {
   Apart,
@@ -33,16 +32,6 @@ export function verdictOf(hole: PlannedHole, asked: number): HoleVerdict {
   const bent = callout.notes.some(({ code }) => code.startsWith('planned-'));
   const silent = request !== undefined && unanswered(request, plan.value);
   return open || careful || bent || silent ? 'caution' : 'ready';
-}
-
-/** The lines that hold anything, each with the callout it is read as: a table's rows are put in plain order. */
-function entriesOf(lines: string[], { columns }: Shop): Entry[] {
-  const table = tableOf(lines, columns);
-  if (table)
-    return table.entries.map(({ line, lines: numbers, text }) => ({ line, lines: numbers, text }));
-  return lines
-    .map((line, index) => ({ line, lines: [index + 1], text: line }))
-    .filter(({ line }) => line.trim() !== '');
 }
 
 function formsThread(index: number, taps: DrawingPlan['taps']): boolean {
@@ -86,11 +75,12 @@ function readEntry(
   shop: Shop,
 ): { callout: Outcome<Callout>; apart?: Apart } {
   const reading = readingOf(line);
-  if (lines.some((number) => shop.tapped?.includes(number))) reading.tapped = true;
+  const saidSo = lines.some((number) => shop.tapped?.includes(number));
+  if (saidSo) reading.tapped = true;
   const callout = calloutOf(line, reading);
   const sheet = sheetLine(line);
   const called = reading.threadDepth !== undefined || reading.thread?.classGiven || reading.count;
-  if (sheet && callout.ok && !called) {
+  if (sheet && callout.ok && !called && !saidSo) {
     const data = { typed: line };
     return { callout: refuse({ code: 'no-thread', field: 'line', data }), apart: sheet };
   }
@@ -124,18 +114,16 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
     planned.set(key, known);
     return known;
   };
-  const holes = joinLines(entriesOf(lines, shop), shop.joins).map(
-    ({ text, ...entry }, index): PlannedHole => {
-      const { callout, apart } = readEntry(text, entry.lines, shop);
-      if (!callout.ok) return { ...entry, callout, ...(apart && { apart }), verdict: 'unread' };
-      const one = planOne(callout.value, { ...shop, ...shop.holes?.[index] }, planOnce);
-      const said = answer(callout.value, [...callout.notes, ...one.notes]);
-      const asked = questionsFor(callout.value, one.plan, callout.notes);
-      questions.push(...asked.map((each) => ({ hole: index, ...each })));
-      const { plan, request } = one;
-      const hole: PlannedHole = { ...entry, callout: said, plan, request, verdict: 'unread' };
-      return { ...hole, verdict: verdictOf(hole, asked.length) };
-    },
-  );
+  const holes = drawingEntries(lines, shop).map(({ text, ...entry }, index): PlannedHole => {
+    const { callout, apart } = readEntry(text, entry.lines, shop);
+    if (!callout.ok) return { ...entry, callout, ...(apart && { apart }), verdict: 'unread' };
+    const one = planOne(callout.value, { ...shop, ...shop.holes?.[index] }, planOnce);
+    const said = answer(callout.value, [...callout.notes, ...one.notes]);
+    const asked = questionsFor(callout.value, one.plan, callout.notes);
+    questions.push(...asked.map((each) => ({ hole: index, ...each })));
+    const { plan, request } = one;
+    const hole: PlannedHole = { ...entry, callout: said, plan, request, verdict: 'unread' };
+    return { ...hole, verdict: verdictOf(hole, asked.length) };
+  });
   return sharePart(holes, questions, shop.drawer);
 }

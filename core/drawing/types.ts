@@ -69,6 +69,8 @@ export interface PlannedHole {
   line: string;
   /** Numbers of its lines as typed, counted from 1. */
   lines: number[];
+  /** Tool number of its row, where a table names one. */
+  tool?: string;
   /** Kept, shown apart, never on the sheet; its verdict is `unread`. */
   apart?: Apart;
   callout: Outcome<Callout>;

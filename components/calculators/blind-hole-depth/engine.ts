@@ -3,7 +3,7 @@
 import { spoken } from '../../result/AnswerLine';
 import type { Engine } from '../calculator';
 import { complaints } from '../problems';
-import { reading, system } from '../reading';
+import { fromCallout, reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/blind-hole-depth/messages';
@@ -16,6 +16,7 @@ export const engine: Engine<Name, DepthAnswer> = {
   spoken: (answer, unit) => spoken(answerParts(answer, unit)),
   subject: ({ study }) => study.thread.designation,
   complaint: complaints(WORDS),
+  fromCallout,
   reading,
   system,
 };

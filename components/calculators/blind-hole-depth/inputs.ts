@@ -29,4 +29,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', full: 'length', hole: 'length', centre: 'length' },
+  callout: { full: 'full', hole: 'hole' },
 };

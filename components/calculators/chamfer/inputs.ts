@@ -17,4 +17,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', thickness: 'length' },
+  callout: { thickness: 'thickness' },
 };

@@ -17,4 +17,5 @@ export const engine: Engine<Name, ChipAnswer> = {
   complaint: complaints(WORDS),
   reading: () => '',
   system: () => 'metric',
+  fromCallout: () => null,
 };

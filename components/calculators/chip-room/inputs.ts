@@ -17,4 +17,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', full: 'length', hole: 'length' },
+  callout: { full: 'full', hole: 'hole' },
 };

@@ -17,4 +17,5 @@ export const engine: Engine<Name, CostAnswer> = {
   complaint: complaints(WORDS),
   reading: () => '',
   system: () => 'metric',
+  fromCallout: () => null,
 };

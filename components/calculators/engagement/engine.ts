@@ -3,7 +3,7 @@
 import { spoken } from '../../result/AnswerLine';
 import type { Engine } from '../calculator';
 import { complaints } from '../problems';
-import { reading, system } from '../reading';
+import { fromCallout, reading, system } from '../reading';
 import { Result } from './Answer';
 import type { Name } from './inputs';
 import { WORDS } from '../../words/en/calculators/engagement/messages';
@@ -16,6 +16,7 @@ export const engine: Engine<Name, EngagementAnswer> = {
   spoken: (answer, unit) => spoken(answerParts(answer, unit)),
   subject: ({ thread }) => thread.designation,
   complaint: complaints(WORDS),
+  fromCallout,
   reading,
   system,
 };

@@ -18,4 +18,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', full: 'length' },
+  callout: { full: 'full' },
 };

@@ -21,4 +21,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', full: 'length', shoulder: 'length' },
+  callout: { full: 'full', hole: 'shoulder', kind: 'hole' },
 };

@@ -47,4 +47,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', full: 'length', tip: 'length', start: 'length' },
+  callout: { full: 'full' },
 };

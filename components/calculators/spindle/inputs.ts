@@ -19,4 +19,5 @@ export const INPUTS: Inputs<Name> = {
     UNITS_FIELD,
   ],
   kinds: { thread: 'thread', depth: 'length', torque: 'torque' },
+  callout: { full: 'depth' },
 };

@@ -69,4 +69,5 @@ export const INPUTS: Inputs<Name> = {
     cross: 'length',
     crossAt: 'length',
   },
+  callout: { full: 'depth', kind: 'hole' },
 };

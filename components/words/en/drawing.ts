@@ -68,6 +68,7 @@ export const NOTE = {
   closing:
     'Which of these may we mark up? Please confirm in writing, with the grade of screw and the load it must hold, and send the changed drawing.',
   none: 'Nothing on this drawing needs asking.',
+  notRead: 'We could not read “{words}” on this line. What does it ask for?',
 } as const;
 
 export const VERDICTS = {
@@ -85,4 +86,26 @@ export const CALLOUT = {
   holeSize: 'hole {size}',
   deepTo: { shoulder: '{depth} deep to the shoulder', point: '{depth} deep to the point' },
   countersink: 'countersink {diameter} × {angle}°',
+  thick: '{length} thick there',
+  entry: 'into a face at {angle}°',
+  crossing: { bore: 'crossed by a bore of {width}', slot: 'crossed by a slot of {width}' },
+  crossed: 'crossed by another hole',
+  counterbore: 'counterbore {diameter} × {depth} deep',
+  cored: 'in a cast hole',
+  later: {
+    harden: 'hardened afterwards',
+    plate: 'plated afterwards',
+    anodise: 'anodised afterwards',
+    weld: 'welded afterwards',
+  },
+  duty: {
+    lifting: 'for lifting',
+    pressure: 'must hold pressure',
+    structure: 'carries a structure',
+    vehicle: 'on a vehicle',
+    medical: 'on a medical device',
+  },
+  left: 'left hand',
+  insert: 'for a wire insert',
+  coating: 'coated {least}–{most} a surface',
 } as const;

@@ -1,5 +1,6 @@
 /** Words of the page for a whole part. English. */
 
+import type { ColumnKind } from '../../../core/drawing/columns';
 import type { PartName } from '../../part/inputs';
 
 export const LABELS: Record<PartName, string> = {
@@ -10,6 +11,8 @@ export const LABELS: Record<PartName, string> = {
   torque: 'Its torque',
   rpm: 'Its highest tapping speed',
   changes: 'Changes for single holes',
+  columns: 'Columns of the table',
+  lines: 'Lines joined or parted',
   job: 'Job',
   part: 'Part',
   operation: 'Operation',
@@ -29,7 +32,7 @@ export const TEXT = {
     'A pump-housing lid in 6061, 16 mm thick, on a synchronous spindle with 30 N·m. Six callouts, as they came from the drawing office.',
   exampleGoes: 'It goes when you type your own.',
   holesHint:
-    'Paste them as the drawing has them. Up to 200 lines; what cannot be read is kept and marked.',
+    'Paste them as the drawing or the spreadsheet has them. Up to 200 lines; what cannot be read is kept and marked.',
   head: 'What stands on the sheet',
   headHint: 'All optional: what is left empty prints as a line to write on.',
   chooseMaterial: 'Choose a material',
@@ -81,6 +84,15 @@ export const TEXT = {
     'The form needs script, which is off in this browser. Below is a worked example of what it answers. Do not work to it.',
   answer: 'Answer',
   readAs: 'Read as {callout}.',
+  joined: 'Lines {lines} read as one',
+  part: 'Part lines {first} and {last}',
+  join: 'Join line {own} to line {line}',
+  tap: 'It is a threaded hole',
+  untap: 'Line {line} is no threaded hole after all',
+  apart: 'Set apart: no threaded holes',
+  apartText: 'These lines are kept here and do not go on the sheet.',
+  tool: 'tool {number}',
+  sections: 'Sections of the holes, each to its own scale; depths from the face',
   letGo: 'let go at {band}',
   tooNear: 'runs too near its strength',
   shopBase: '{percent} thread, shop base',
@@ -123,4 +135,41 @@ export const PROBLEMS = {
   },
   torque: '“{label}” must be a torque, like 30 or 22 lbf·ft.',
   speed: '“{label}” must be a number of turns a minute, like 3000.',
+} as const;
+
+/** The table of a spreadsheet, column by column. */
+export const TABLE = {
+  heading: 'Read as a table of {count} columns',
+  check: 'Look whether each column is read as what it is, and choose another where it is not.',
+  unclear: 'One column is not clear. Say what it is, or its numbers are asked about.',
+  column: 'Column {number}',
+  named: 'Column {number}, “{name}”',
+  example: 'such as {cells}',
+  empty: 'empty',
+} as const;
+
+export const COLUMN_NAMES: Record<ColumnKind, string> = {
+  item: 'Item number or place, not read',
+  quantity: 'Quantity',
+  thread: 'Thread or callout',
+  pitch: 'Pitch or threads per inch',
+  class: 'Class',
+  depth: 'Depth of the full thread',
+  through: 'Through or not',
+  thickness: 'Thickness of the part there',
+  drill: 'Tap drill',
+  'drill-depth': 'Depth of the drilled hole',
+  countersink: 'Countersink',
+  tool: 'Tool number',
+  remark: 'Remark, read word by word',
+  unclear: 'Not clear: asked about',
+  'left-out': 'Left out, not read',
+};
+
+/** What a line without a threaded hole was recognised as. */
+export const APART = {
+  clearance: 'A hole that a screw or bolt goes through, or the screw itself.',
+  title: 'From the title block.',
+  note: 'A general note.',
+  because: '{what} It says “{words}”.',
 } as const;

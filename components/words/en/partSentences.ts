@@ -40,6 +40,17 @@ function refused({ plan, callout }: PlannedHole, unit: Unit): string[] {
   return plan && !plan.ok ? plan.problems.map((problem) => problemText(problem, unit)) : [];
 }
 
+/** How a hole is called on the page and the sheet: lines that were set apart are not counted. */
+export function holeNumber({ holes }: DrawingPlan, index: number): number {
+  return holes.slice(0, index + 1).filter(({ apart }) => !apart).length;
+}
+
+/** Words of the hole's lines that nobody understood, in words; empty where there are none. */
+export function notReadText({ callout }: PlannedHole): string {
+  const words = callout.ok ? callout.value.notRead : [];
+  return words.length === 0 ? '' : `Not understood: “${words.join(' ')}”.`;
+}
+
 /** Why a hole is not simply ready: its questions first, then what to watch. Empty for a ready one. */
 export function reasons(drawing: DrawingPlan, index: number, unit: Unit): string[] {
   const hole = drawing.holes[index]!;
@@ -54,7 +65,7 @@ export function reasons(drawing: DrawingPlan, index: number, unit: Unit): string
     const watched = worded(hole.plan.value, unit)
       .filter(({ level, code }) => level !== 'note' && !(strips && code === 'weak-when-stripped'))
       .map(({ title }) => `${title}.`);
-    return [...asked, ...watched];
+    return [...asked, notReadText(hole), ...watched].filter((text) => text !== '');
   }
   if (asked.length > 0) return asked;
   const said = refused(hole, unit);
@@ -66,7 +77,7 @@ export const VERDICT_ORDER: readonly HoleVerdict[] = ['ready', 'caution', 'impos
 
 /** How many callouts have a verdict. */
 export function countOf(drawing: DrawingPlan, verdict: HoleVerdict): number {
-  return drawing.holes.filter((hole) => hole.verdict === verdict).length;
+  return drawing.holes.filter((hole) => !hole.apart && hole.verdict === verdict).length;
 }
 
 const TAILS: Record<HoleVerdict, [one: string, many: string]> = {
@@ -78,26 +89,31 @@ const TAILS: Record<HoleVerdict, [one: string, many: string]> = {
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
+const NO_HOLE = 'No threaded hole stands in these lines.';
+
 /** The answer in one sentence: how the callouts stand, and how few tools make them. */
 export function answerParts(drawing: DrawingPlan): Part[] {
-  const all = drawing.holes.length;
+  const all = drawing.holes.filter(({ apart }) => !apart).length;
+  const apart = drawing.holes.length - all;
   const counted = VERDICT_ORDER.flatMap((verdict): { count: number; tail: string }[] => {
     const count = countOf(drawing, verdict);
     return count === 0 ? [] : [{ count, tail: TAILS[verdict][count === 1 ? 0 : 1] }];
   });
+  if (all === 0) return [{ text: NO_HOLE }];
   const parts = counted.flatMap(({ count, tail }, at): Part[] => [
     { text: at === 0 ? '' : at === counted.length - 1 ? ' and ' : ', ' },
     { text: at === 0 && counted.length > 1 ? `${count} of ${all}` : String(count), strong: true },
     { text: ` ${tail}` },
   ]);
   const [taps, drills] = [drawing.taps.length, drawing.drills.length];
-  if (taps === 0) return [...parts, { text: '.' }];
+  const kept = apart === 0 ? '' : ` ${plural(apart, 'line was', 'lines were')} set apart.`;
+  if (taps === 0) return [...parts, { text: `.${kept}` }];
   return [
     ...parts,
     { text: '. ' },
     { text: plural(taps, 'tap', 'taps'), strong: true },
     { text: ' and ' },
     { text: plural(drills, 'drill', 'drills'), strong: true },
-    { text: ' make what can be made.' },
+    { text: ` make what can be made.${kept}` },
   ];
 }

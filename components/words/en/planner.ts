@@ -111,6 +111,10 @@ export const TEXT = {
   answer: 'Answer',
   readAs: 'Read as {reading}.',
   readCallout: 'Read as a callout: {callout}. The other fields were filled from it.',
+  notRead: 'Not understood: “{words}”.',
+  notReadTitle: 'Not understood in the callout: “{words}”',
+  notReadText:
+    'These words of the drawing changed nothing in this plan. Find out what they ask for before you cut. When that is settled, take them out of the thread’s field.',
   card: 'Print the job card',
   trouble: 'Something went wrong in this hole? Find the cause',
   why: 'Why?',

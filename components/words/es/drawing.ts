@@ -64,6 +64,7 @@ export const NOTE: Same<typeof english.NOTE> = {
   closing:
     '¿Cuáles de estas podemos anotar? Confírmelo por escrito, con la clase del tornillo y la carga que debe aguantar, y envíe el plano cambiado.',
   none: 'Nada de este plano necesita preguntarse.',
+  notRead: 'No pudimos leer «{words}» en esta línea. ¿Qué pide?',
 };
 
 export const VERDICTS: Same<typeof english.VERDICTS> = {
@@ -80,4 +81,29 @@ export const CALLOUT: Same<typeof english.CALLOUT> = {
   holeSize: 'agujero de {size}',
   deepTo: { shoulder: '{depth} hasta el fondo cilíndrico', point: '{depth} hasta la punta' },
   countersink: 'avellanado {diameter} × {angle}°',
+  thick: '{length} de espesor ahí',
+  entry: 'en una cara a {angle}°',
+  crossing: {
+    bore: 'cruzado por un agujero de {width}',
+    slot: 'cruzado por una ranura de {width}',
+  },
+  crossed: 'cruzado por otro agujero',
+  counterbore: 'lamado {diameter} × {depth} de profundidad',
+  cored: 'en un agujero fundido',
+  later: {
+    harden: 'templado después',
+    plate: 'recubierto después',
+    anodise: 'anodizado después',
+    weld: 'soldado después',
+  },
+  duty: {
+    lifting: 'para izar',
+    pressure: 'debe aguantar presión',
+    structure: 'lleva una estructura',
+    vehicle: 'en un vehículo',
+    medical: 'en un aparato médico',
+  },
+  left: 'a izquierdas',
+  insert: 'para un inserto de alambre',
+  coating: 'con {least}–{most} de recubrimiento por superficie',
 };

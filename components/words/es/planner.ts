@@ -112,6 +112,10 @@ export const TEXT: Same<typeof english.TEXT> = {
   readAs: 'Leído como {reading}.',
   readCallout:
     'Leído como indicación de plano: {callout}. Con ella se rellenaron los demás campos.',
+  notRead: 'Sin entender: «{words}».',
+  notReadTitle: 'Sin entender en la indicación: «{words}»',
+  notReadText:
+    'Estas palabras del plano no cambiaron nada en este plan. Averigüe qué piden antes de cortar. Cuando esté aclarado, quítelas del campo de la rosca.',
   card: 'Imprimir la hoja de trabajo',
   trouble: '¿Algo salió mal en este agujero? Busque la causa (en inglés)',
   why: '¿Por qué? (en inglés)',

@@ -75,3 +75,7 @@ export const MISSING = 'Enter: {label}.';
 export const EXAMPLES = { mm: '16, 12,5 or 3/4 in', in: '.75, 3/4 or 16 mm' } as const;
 
 export const READ_AS = 'Read as {thread}.';
+
+/** Words of a callout in the thread's field. */
+export const NOT_READ =
+  'Not understood, and not part of this answer: “{words}”. Find out what it asks for before you cut.';
