@@ -28,18 +28,17 @@ async function typePart(page: Page, lines: readonly string[] = LINES): Promise<v
 test('every line is read back and judged, and none is lost', async ({ page }) => {
   await open(page);
   await typePart(page);
-  await expect(answer(page).locator('.part-hole')).toHaveCount(5);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(4);
   await expect(row(page, 1)).toContainText(
     'Impossible as drawn. No tap reaches: the hole is 4.5 mm',
   );
   await expect(row(page, 2)).toContainText('Ready. Spiral-flute tap, 2–3 thread chamfer. Drill ');
   await expect(row(page, 3)).toContainText('Ready. Spiral-point tap');
-  await expect(row(page, 4)).toContainText('Not read. No thread was found');
-  await expect(row(page, 4)).toContainText('BREAK ALL SHARP EDGES');
-  await expect(row(page, 5)).toContainText(
+  await expect(answer(page).locator('.part-apart')).toContainText('BREAK ALL SHARP EDGES');
+  await expect(row(page, 4)).toContainText(
     'Caution. The hole named on the drawing is outside the class.',
   );
-  await expect(answer(page).locator('.answer')).toContainText('2 of 5 are ready');
+  await expect(answer(page).locator('.answer')).toContainText('2 of 4 are ready');
   await expect(answer(page).locator('.part-note')).toContainText(
     '1.5 mm stay below the thread: 1 pitch',
   );
@@ -143,6 +142,82 @@ test('the note is copied, the sheet prints on one page', async ({ page, context 
   expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
 });
 
+const TABLE = [
+  'Lid HL-118',
+  'Qty\tThread\tDepth\tTool\tRemark',
+  '4\tM8x1.25-6H\t16\tT12\t',
+  '2\tM6\tTHRU\tT13\tzingo',
+].join('\n');
+
+test('a table pasted from a spreadsheet: columns shown, changed by keyboard, at 390', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page);
+  await page.evaluate((text) => navigator.clipboard.writeText(text), TABLE);
+  await holes(page).focus();
+  await page.keyboard.press('ControlOrMeta+V');
+  await page.getByLabel('Material', { exact: true }).first().selectOption('al-wrought');
+  await expect(answer(page).locator('.part-hole')).toHaveCount(3);
+  await expect(row(page, 2)).toContainText('4 | M8x1.25-6H | 16 | T12');
+  await expect(row(page, 2)).toContainText('Ready.');
+  await expect(row(page, 3)).toContainText('Caution. Not understood: “zingo”.');
+  await expect(answer(page).locator('.sheet')).toContainText('Not understood: “zingo”.');
+  await expect(answer(page).locator('.sheet')).toContainText('tool T12');
+  await expect(answer(page).locator('.sheet-sections svg')).toHaveCount(2);
+
+  // By keyboard: the columns are opened, and the remark is left out.
+  await page.getByText('Read as a table of 5 columns').focus();
+  await page.keyboard.press('Enter');
+  const remark = page.getByLabel('Column 5, “Remark”');
+  await remark.focus();
+  await page.keyboard.type('Left out');
+  await expect(row(page, 3)).toContainText('Ready.');
+  expect(await tooWide(page)).toEqual([]);
+  await expect.poll(() => page.url()).toContain('columns=');
+  await page.reload();
+  await islandsReady(page);
+  await expect(row(page, 3)).toContainText('Ready.');
+});
+
+test('lines that belong together are one, until somebody parts them; what is no hole is set apart', async ({
+  page,
+}) => {
+  await open(page);
+  await typePart(page, ['4 × Ø6.8 ↧20', 'M8x1.25-6H ↧16', 'M6 CLEARANCE HOLE']);
+  await expect(answer(page).locator('.part-hole')).toHaveCount(1);
+  await expect(row(page, 1)).toContainText('Lines 1, 2 read as one');
+  await row(page, 1).getByRole('button', { name: 'Part lines 1 and 2' }).click();
+  await expect(answer(page).locator('.part-hole')).toHaveCount(2);
+  await row(page, 2).getByRole('button', { name: 'Join line 2 to line 1' }).click();
+  await expect(answer(page).locator('.part-hole')).toHaveCount(1);
+  const apart = answer(page).getByRole('region', { name: 'Set apart: no threaded holes' });
+  await expect(apart).toContainText('A hole that a screw or bolt goes through');
+  await apart.getByRole('button', { name: /It is a threaded hole/ }).click();
+  await expect(answer(page).locator('.part-hole')).toHaveCount(2);
+  await expect(row(page, 2)).toContainText('Caution');
+  await row(page, 2).getByRole('button', { name: 'Line 3 is no threaded hole after all' }).click();
+  await expect(apart).toBeVisible();
+});
+
+test('planner and calculators read a callout while it is typed', async ({ page }) => {
+  await open(page, '/plan/');
+  const thread = page.getByLabel('Thread, as on the drawing');
+  await page.getByLabel('Material').first().selectOption('al-wrought');
+  await thread.pressSequentially('M8 16 DEEP ZINGO');
+  await expect(page.getByLabel('Full thread, mm')).toHaveValue('16');
+  await expect(page.getByText('Not understood: “ZINGO”.').first()).toBeVisible();
+  await expect(page.getByRole('link', { name: /Not understood in the callout/ })).toBeVisible();
+  await thread.press('Tab');
+  await expect(thread).toHaveValue('M8x1.25-6H ZINGO');
+  await page.goto('/calculators/blind-hole-depth/');
+  await islandsReady(page);
+  await page.getByLabel('Thread, as on the drawing').pressSequentially('M8-6H 16 DEEP');
+  await expect(page.getByLabel('Full thread, mm')).toHaveValue('16');
+});
+
 test('the planner’s thread field takes a whole callout', async ({ page }) => {
   await open(page, '/plan/');
   const thread = page.getByLabel('Thread, as on the drawing');
@@ -151,8 +226,8 @@ test('the planner’s thread field takes a whole callout', async ({ page }) => {
   await page.getByLabel('Material').first().selectOption('al-wrought');
   await expect(thread).toHaveValue('M10x1.5-6H');
   await expect(page.getByText('The other fields were filled from it')).toBeVisible();
-  await expect(page.getByLabel('Full thread, mm')).toHaveValue('15.0 mm');
-  await expect(page.getByLabel('No deeper than, mm')).toHaveValue('16.5 mm');
+  await expect(page.getByLabel('Full thread, mm')).toHaveValue('15');
+  await expect(page.getByLabel('No deeper than, mm')).toHaveValue('16.5');
 });
 
 for (const width of WIDTHS) {
@@ -160,7 +235,7 @@ for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: 900 });
     await open(page);
     await typePart(page);
-    await expect(answer(page).locator('.part-hole')).toHaveCount(5);
+    await expect(answer(page).locator('.part-hole')).toHaveCount(4);
     expect(await tooWide(page)).toEqual([]);
     if (width === 390) await expectAccessible(page);
   });
