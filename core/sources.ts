@@ -93,7 +93,8 @@ export const SOURCES = {
   'din-tap-lengths': {
     title: 'DIN 371, 374 and 376, Machine taps: lengths and shanks',
     kind: 'standard',
-    trust: 'As printed in catalogues; rows that were recalled are marked from memory.',
+    trust:
+      'As tap makers’ catalogues print them; rows that were recalled are marked from memory. The standards were not read.',
   },
   'handbook-tap-blanks': {
     title: "Machinery's Handbook, standard tap dimensions (ASME B94.9), table 6, page 986",

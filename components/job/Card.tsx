@@ -17,6 +17,7 @@ import {
   cautionText,
   materialSaid,
   NOT_A_RATING,
+  partSaid,
   remedyText,
   type Unit,
 } from '../words';
@@ -38,7 +39,8 @@ export interface CardProps {
   made: string;
 }
 
-function Heading({ values, plan, request, example }: CardProps) {
+function Heading({ values, plan, request, example, unit }: CardProps) {
+  const said = partSaid(plan, request, unit);
   return (
     <>
       {example && <p class="card-example">{CARD.example}</p>}
@@ -58,6 +60,7 @@ function Heading({ values, plan, request, example }: CardProps) {
           </div>
         ))}
       </dl>
+      {said.length > 0 && <p class="card-part">{said.join('; ')}</p>}
     </>
   );
 }

@@ -34,6 +34,11 @@ type Rows = (plan: HolePlan, request: HoleRequest, tap: TapChoice, unit: Unit) =
 
 const other = (unit: Unit): Unit => (unit === 'mm' ? 'in' : 'mm');
 
+/** A datum that is not the face is named, and the depth from the face stands beside it. */
+function datumText(usual: string, below: string, face: number | undefined, unit: Unit): string {
+  return face === undefined ? usual : say(below, { face: length(face, unit) });
+}
+
 /** A depth in the reader's unit, the other unit and its datum beside it. */
 function depthRow(name: string, mm: number, unit: Unit, datum: string): CardRow {
   return { name, value: length(mm, unit), beside: `${length(mm, other(unit))}; ${datum}` };
@@ -61,17 +66,23 @@ const toolRows: Rows = (plan, _request, tap) => {
 };
 
 const depthRows: Rows = (_plan, request, { depth }, unit) => {
-  const rows =
-    request.hole.kind === 'blind'
-      ? [
-          depthRow(ROWS.drillTo, depth.shoulder, unit, ROWS.shoulder),
-          depthRow(ROWS.pointAt, depth.point, unit, ROWS.point),
-        ]
-      : [depthRow(ROWS.drillTo, request.hole.thickness, unit, ROWS.through)];
+  const face = depth.fromFace;
+  const row = (
+    name: string,
+    at: 'shoulder' | 'point' | 'tip' | 'fullThread',
+    usual: string,
+    below: string,
+  ) => depthRow(name, depth[at], unit, datumText(usual, below, face?.[at], unit));
+  const tapTo = say(ROWS.tapBelow, { nose: nose(request) });
   return [
-    ...rows,
-    depthRow(ROWS.tapTo, depth.tip, unit, nose(request)),
-    depthRow(ROWS.fullThread, depth.fullThread, unit, ROWS.sure),
+    ...(request.hole.kind === 'blind'
+      ? [
+          row(ROWS.drillTo, 'shoulder', ROWS.shoulder, ROWS.shoulderBelow),
+          row(ROWS.pointAt, 'point', ROWS.point, ROWS.pointBelow),
+        ]
+      : [row(ROWS.drillTo, 'shoulder', ROWS.through, ROWS.throughBelow)]),
+    row(ROWS.tapTo, 'tip', nose(request), tapTo),
+    row(ROWS.fullThread, 'fullThread', ROWS.sure, ROWS.sureBelow),
   ];
 };
 

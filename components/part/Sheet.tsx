@@ -16,6 +16,7 @@ import {
   length,
   materialName,
   NOT_A_RATING,
+  partSaid,
   rpm,
   threadPercent,
   torque,
@@ -24,6 +25,7 @@ import {
 } from '../words';
 import { holeMarks, questionShort, VERDICTS } from '../words/drawing';
 import { HEAD_NAMES, type PartInputs } from './inputs';
+import { FACTS } from '../words/en/numbers';
 import { COLUMNS, LABELS, TEXT } from '../words/en/part';
 import {
   holeNumber,
@@ -90,10 +92,17 @@ function ToolList({ drawing }: { drawing: DrawingPlan }) {
   );
 }
 
+/** The same depth from the face, where it counts from a counterbore's floor or a flat. */
+function faceText(mm: number | undefined, unit: Unit): string {
+  return mm === undefined ? '' : `; ${say(FACTS.fromFace, { depth: length(mm, unit) })}`;
+}
+
 function depthCells({ tap, request }: MadeHole, unit: Unit): [drill: string, beside: string] {
+  const face = (mm: number | undefined) => faceText(mm, unit);
   if (request.hole.kind === 'through')
-    return [COLUMNS.through, length(request.hole.thickness, unit)];
-  return [length(tap.depth.shoulder, unit), `${COLUMNS.point} ${length(tap.depth.point, unit)}`];
+    return [COLUMNS.through, length(tap.depth.shoulder, unit) + face(tap.depth.fromFace?.shoulder)];
+  const point = `${COLUMNS.point} ${length(tap.depth.point, unit)}`;
+  return [length(tap.depth.shoulder, unit), point + face(tap.depth.fromFace?.shoulder)];
 }
 
 function letGo({ tap }: MadeHole): string {
@@ -144,6 +153,7 @@ function Row({ drawing, index, unit }: HoleProps) {
   const made = madeHole(drawing, index);
   const name = hole.callout.ok ? hole.callout.value.thread : hole.line.trim();
   const count = hole.callout.ok ? hole.callout.value.count : 1;
+  const said = hole.plan?.ok && hole.request ? partSaid(hole.plan.value, hole.request, unit) : [];
   const head = (
     <>
       <td class="sheet-number">{holeNumber(drawing, index)}</td>
@@ -151,6 +161,7 @@ function Row({ drawing, index, unit }: HoleProps) {
         {count > 1 ? `${count} × ` : ''}
         {name}
         <Marks drawing={drawing} index={index} unit={unit} />
+        {said.length > 0 && <small> {said.join('; ')}</small>}
       </th>
     </>
   );
@@ -183,7 +194,10 @@ function Row({ drawing, index, unit }: HoleProps) {
       </td>
       <td>
         T{number + 1} {TEXT.to} <strong class="unbroken">{length(tap.depth.tip, unit)}</strong>{' '}
-        <small>{nose(made.request)}</small>
+        <small>
+          {nose(made.request)}
+          {faceText(tap.depth.fromFace?.tip, unit)}
+        </small>
       </td>
       <td>{length(tap.depth.fullThread, unit)}</td>
       <td>

@@ -11,26 +11,12 @@ import { chamferText, styleName } from '../words/names';
 import { drillsChosen, drillsText, MEASURED_STYLES, MORE_NAMES, type InputName } from './inputs';
 import { DRILL_SERIES, LABELS, TEXT } from '../words/en/planner';
 import { bind, LengthField, type FormState } from './PlannerForm';
+import { YesField } from './YesField';
 
 const SERIES = (['metric', 'fraction', 'number', 'letter'] as const).map((value) => ({
   value,
   label: DRILL_SERIES[value],
 }));
-
-function YesField({ form, name, label }: { form: FormState; name: InputName; label: string }) {
-  return (
-    <ChecksField
-      name={name}
-      label={LABELS[name]}
-      choices={[{ value: 'yes', label }]}
-      chosen={form.values[name] === 'yes' ? ['yes'] : []}
-      onChoose={(chosen) => {
-        form.set(name, chosen[0] ?? '');
-        form.settle(name);
-      }}
-    />
-  );
-}
 
 function DrillFields({ form }: { form: FormState }) {
   const complaint = form.problem('drills');
@@ -138,7 +124,6 @@ export function MoreFields({ form }: { form: FormState }) {
       <DrillFields form={form} />
       <LengthField form={form} name="web" hint={TEXT.webHint} />
       <LengthField form={form} name="centre" hint={TEXT.centreHint} />
-      <YesField form={form} name="interrupted" label={TEXT.crossed} />
       <CoatingFields form={form} />
       <MeasuredFields form={form} />
       <BroughtFields form={form} />

@@ -56,6 +56,11 @@ export function LengthField({
   );
 }
 
+/** Where depths count from, said at the field once it is no longer the face. */
+function datumHint({ values }: FormState): Pick<TextFieldProps, 'hint'> {
+  return values['bore-diameter'].trim() === '' ? {} : { hint: TEXT.fromFloor };
+}
+
 const DRIVES = ['synchronous', 'floating', 'reversing-head', 'hand'] as const;
 
 function BlindFields({ form }: { form: FormState }) {
@@ -63,7 +68,7 @@ function BlindFields({ form }: { form: FormState }) {
     <>
       <div class="row level">
         <LengthField form={form} name="depth" empty={TEXT.usual} />
-        <LengthField form={form} name="limit" empty={TEXT.noLimit} />
+        <LengthField form={form} name="limit" empty={TEXT.noLimit} {...datumHint(form)} />
       </div>
       <ChoiceField
         {...bind(form, 'at')}
@@ -80,7 +85,7 @@ function ThroughFields({ form }: { form: FormState }) {
   return (
     <>
       <div class="row level">
-        <LengthField form={form} name="thickness" />
+        <LengthField form={form} name="thickness" {...datumHint(form)} />
         <LengthField form={form} name="below" empty={TEXT.noBelow} />
       </div>
       <ChoiceField

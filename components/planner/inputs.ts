@@ -108,12 +108,8 @@ export const FIELDS: readonly AddressField<InputName>[] = INPUT_NAMES.map((name)
 /** Typed only for the job card; carried along so that nothing is lost on the way. */
 export const CARD_NAMES = ['job', 'part', 'operation', 'machine', 'holes'] as const;
 
-/** Inputs one step away. */
-export const MORE_NAMES: readonly InputName[] = [
-  'point',
-  'drills',
-  'web',
-  'centre',
+/** What is said of the part around the hole, one step away. */
+export const PART_NAMES: readonly InputName[] = [
   'interrupted',
   'entry',
   'entry-flat',
@@ -126,6 +122,14 @@ export const MORE_NAMES: readonly InputName[] = [
   'cored',
   'later',
   'duty',
+];
+
+/** Inputs one step away. */
+export const MORE_NAMES: readonly InputName[] = [
+  'point',
+  'drills',
+  'web',
+  'centre',
   'substrate',
   'coated',
   'coat-min',

@@ -58,12 +58,18 @@ const drillFacts: Facts = (plan, _request, tap, unit) => {
 
 const middle = (mm: number, unit: Unit) => say(FACTS.middle, { depth: length(mm, unit) });
 
+/** The same depth from the face, where depths count from below it. */
+function face(mm: number | undefined, unit: Unit): string[] {
+  return mm === undefined ? [] : [say(FACTS.fromFace, { depth: length(mm, unit) })];
+}
+
 const blindFacts: Facts = (_plan, request, { depth }, unit) => {
   return [
     {
       name: FACTS.shoulder,
       value: length(depth.shoulder, unit),
       beside: [
+        ...face(depth.fromFace?.shoulder, unit),
         middle(depth.nominal.shoulder, unit),
         say(FACTS.pointAt, { depth: length(depth.point, unit) }),
       ],
@@ -71,7 +77,7 @@ const blindFacts: Facts = (_plan, request, { depth }, unit) => {
     {
       name: FACTS.tapTo,
       value: length(depth.tip, unit),
-      beside: [middle(depth.nominal.tip, unit), nose(request)],
+      beside: [...face(depth.fromFace?.tip, unit), middle(depth.nominal.tip, unit), nose(request)],
     },
   ];
 };
@@ -80,7 +86,7 @@ const throughFacts: Facts = (_plan, request, { depth }, unit) => [
   {
     name: FACTS.tapTo,
     value: length(depth.tip, unit),
-    beside: [middle(depth.nominal.tip, unit), nose(request)],
+    beside: [...face(depth.fromFace?.tip, unit), middle(depth.nominal.tip, unit), nose(request)],
   },
 ];
 

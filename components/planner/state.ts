@@ -37,11 +37,6 @@ const FIELD_OF: Record<string, InputName> = {
   tapWeb: 'web',
   externalCentre: 'centre',
   coating: 'coat-max',
-  entry: 'entry',
-  crossing: 'crossing-width',
-  counterbore: 'bore-depth',
-  later: 'later',
-  duty: 'duty',
   tool: 'substrate',
   measured: 'measured',
   learned: 'learned',
@@ -51,10 +46,24 @@ const FIELD_OF: Record<string, InputName> = {
   kc11: 'kc',
   mc: 'mc',
   hardness: 'hardness',
+  entry: 'entry',
+  crossing: 'crossing',
+  counterbore: 'bore-diameter',
+  cored: 'cored',
+  later: 'later',
+  duty: 'duty',
+};
+
+/** Where a complaint goes when the core's field is several inputs. */
+const FIELD_OF_CODE: Record<string, InputName> = {
+  'crossing-width-out-of-range': 'crossing-width',
+  'crossing-from-out-of-range': 'crossing-from',
+  'crossing-cut-unknown': 'crossing-cut',
+  'counterbore-depth-out-of-range': 'bore-depth',
 };
 
 function fieldOf(problem: Problem, values: Inputs): InputName {
-  const field = FIELD_OF[problem.field ?? 'thread'] ?? 'thread';
+  const field = FIELD_OF_CODE[problem.code] ?? FIELD_OF[problem.field ?? 'thread'] ?? 'thread';
   return field === 'depth' && values.hole === 'through' ? 'partial' : field;
 }
 

@@ -11,6 +11,7 @@ import { cardAddress, EXAMPLE } from './examples';
 import { addressNoteText } from './addressNote';
 import { TEXT } from '../words/en/planner';
 import { MoreFields } from './MoreFields';
+import { PartFields } from './PartFields';
 import { PlannerForm } from './PlannerForm';
 import type { Attempt } from './state';
 import { useForm, type Engine, type PlannerState } from './useForm';
@@ -152,6 +153,7 @@ function Form({ planner, doors, onSend }: FormProps) {
           </button>
         )}
       </p>
+      <PartFields form={form} />
       <MoreFields form={form} />
       {!started && <Doors planner={planner} {...(doors ? { doors } : {})} />}
     </form>

@@ -1,5 +1,6 @@
 /** Everything the pages say in words. One language lives in `en/`; this is how the rest asks for it. */
 
+export { partSaid } from './partSaid';
 export { answerSentence, becauseSentence, bestTap, type Part } from './answer';
 export { cautionText, NOT_A_RATING, type CautionId } from './cautions';
 export {

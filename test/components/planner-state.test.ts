@@ -93,6 +93,57 @@ describe('from the form to a plan', () => {
   });
 });
 
+describe('the part around the hole', () => {
+  const around = (values: Partial<Inputs>) =>
+    attempt(typed({ ...EXAMPLE, ...values }), 'mm').request;
+  it.each<[string, Partial<Inputs>, object]>([
+    ['a slope', { entry: '10°' }, { entry: { angle: 10 } }],
+    ['a flat on it', { entry: '10', 'entry-flat': 'yes' }, { entry: { angle: 10, flat: true } }],
+    [
+      'a bore',
+      {
+        crossing: 'bore',
+        'crossing-width': '6',
+        'crossing-from': '3/8 in',
+        'crossing-cut': 'before',
+      },
+      { crossing: { kind: 'bore', width: 6, from: 9.525, cut: 'before' } },
+    ],
+    [
+      'a slot has no beginning',
+      { crossing: 'slot', 'crossing-width': '2', 'crossing-from': '5', 'crossing-cut': 'after' },
+      { crossing: { kind: 'slot', width: 2, cut: 'after' } },
+    ],
+    ['a crossing nobody measured', { interrupted: 'yes' }, { interrupted: true }],
+    [
+      'a counterbore',
+      { 'bore-diameter': '15', 'bore-depth': '8' },
+      { counterbore: { diameter: 15, depth: 8 } },
+    ],
+    ['cast in', { cored: 'yes' }, { cored: true }],
+    ['later', { later: 'weld,paint,harden' }, { later: ['harden', 'weld'] }],
+    ['duty', { duty: 'pressure' }, { duty: 'pressure' }],
+  ])('%s', (_, values, expected) => expect(around(values)).toMatchObject(expected));
+
+  it.each<[Partial<Inputs>, InputName, RegExp]>([
+    [{ entry: 'steep' }, 'entry', /number of degrees/],
+    [{ entry: '70' }, 'entry', /0° to 60°/],
+    [{ crossing: 'bore', 'crossing-cut': 'before' }, 'crossing-width', /how wide/],
+    [{ crossing: 'bore', 'crossing-width': '6' }, 'crossing-cut', /before or after/],
+    [
+      { crossing: 'bore', 'crossing-width': '0', 'crossing-cut': 'after' },
+      'crossing-width',
+      /more than 0/,
+    ],
+    [{ 'bore-diameter': '15' }, 'bore-depth', /how deep/],
+    [{ 'bore-depth': '8' }, 'bore-diameter', /how wide/],
+    [{ 'bore-diameter': '7', 'bore-depth': '8' }, 'bore-diameter', /as wide as the thread/],
+    [{ 'bore-diameter': '15', 'bore-depth': '0' }, 'bore-depth', /more than 0/],
+  ])('%j is asked about at its field', (values, field, words) =>
+    expect(complaints({ ...EXAMPLE, ...values })[field]).toMatch(words),
+  );
+});
+
 describe('what is wrong or missing', () => {
   it('asks a blank form for the thread, the hole and the material', () => {
     const { problems } = attempt(blank, 'mm');

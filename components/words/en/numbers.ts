@@ -7,6 +7,7 @@ export const FACTS = {
   likely: 'likely to leave {size}',
   drill: 'Drill',
   shoulder: 'Drill shoulder at',
+  fromFace: '{depth} from the face',
   pointAt: 'point at {depth}',
   tapTo: 'Tap to',
   middle: 'middle of the class: {depth}',

@@ -65,6 +65,7 @@ export const TEXT = {
   form: 'The hole to plan',
   submit: 'Plan it',
   clear: 'Start again',
+  around: 'Slanting face, counterbore, what crosses it, cast-in, later work, duty …',
   more: 'Drill point, drills in the drawer, coating, measured torque, own material …',
   ownUsed: 'Reckoned with your own numbers for {name}.',
   address: 'From the address',
@@ -83,7 +84,19 @@ export const TEXT = {
   yes: 'Yes',
   no: 'No',
   worn: 'It was worn',
-  crossed: 'Yes, it is interrupted',
+  crossed: 'Yes, but nobody knows how wide',
+  slopeHint: 'Degrees from square to the hole. Empty: square.',
+  flat: 'A flat is cut first',
+  nothingCrosses: 'Nothing',
+  fromUnknown: 'empty: all in the thread',
+  before: 'before',
+  after: 'after',
+  counterboreHint: 'With a counterbore, enter thickness and depths as they count from its floor.',
+  fromFloor: 'From the counterbore’s floor',
+  none: 'empty: none',
+  cored: 'The hole is cast in',
+  noDuty: 'None of these',
+  dutyHint: 'Where a rule or a responsible person decides, not a shop.',
   usual: 'empty: 1½ diameters',
   noLimit: 'empty: no limit',
   noTorque: 'empty: not judged',
@@ -132,6 +145,23 @@ export const TEXT = {
   safety: 'More on safety',
 } as const;
 
+export const CROSSINGS = { bore: 'A bore across it', slot: 'A slot along it' } as const;
+
+export const LATER = {
+  harden: 'Hardened',
+  plate: 'Plated',
+  anodise: 'Anodised',
+  weld: 'Welded',
+} as const;
+
+export const DUTIES = {
+  lifting: 'It lifts',
+  pressure: 'It holds pressure',
+  structure: 'It holds up a structure',
+  vehicle: 'It is part of a vehicle',
+  medical: 'It is part of a medical device',
+} as const;
+
 export const CHIPS: Record<ChipCourse, string> = {
   ahead: 'Go out ahead',
   back: 'Come back up',
@@ -147,6 +177,10 @@ export const NEEDED: Partial<Record<InputName, string>> = {
   material: 'the material',
   'measured-style': 'which tap was measured',
   'measured-chamfer': 'its chamfer',
+  'crossing-width': 'how wide the crossing is',
+  'crossing-cut': 'whether it is cut before or after',
+  'bore-diameter': 'how wide the counterbore is',
+  'bore-depth': 'how deep the counterbore is',
 };
 
 /** Something in the address that this page could not use. */
@@ -165,6 +199,10 @@ export const MISSING: Partial<Record<InputName, string>> = {
   material: 'Choose the material.',
   'measured-style': 'Choose the tap that was measured.',
   'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
+  'crossing-width': 'Enter how wide the crossing is, like 8.',
+  'crossing-cut': 'Choose whether it is cut before or after tapping.',
+  'bore-diameter': 'Enter how wide the counterbore is, like 14.',
+  'bore-depth': 'Enter how deep the counterbore is, like 8.',
   own: 'Enter what you call the material, so that its card says which numbers were used.',
 };
 

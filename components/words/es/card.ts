@@ -46,6 +46,12 @@ export const ROWS: Same<typeof english.ROWS> = {
   shopBase: '{percent} de rosca, base del taller',
   drillTo: 'Taladrar hasta',
   shoulder: 'fondo cilíndrico, desde la cara',
+  shoulderBelow: 'fondo cilíndrico, desde la caja o el plano; {face} desde la cara',
+  pointBelow: 'punta de la broca, desde la caja o el plano; {face} desde la cara',
+  throughBelow: 'de lado a lado, desde la caja o el plano; {face} desde la cara',
+  tapBelow: '{nose}, desde la caja o el plano; {face} desde la cara',
+  sureBelow:
+    'desde la caja o el plano, acaba a {face} de la cara; segura con cualquier macho de la clase',
   pointAt: 'La punta queda a',
   point: 'punta de la broca, desde la cara',
   through: 'de lado a lado',

@@ -10,6 +10,7 @@ export const FACTS: Same<typeof english.FACTS> = {
   likely: 'es probable que deje {size}',
   drill: 'Broca',
   shoulder: 'Fondo cilíndrico a',
+  fromFace: '{depth} desde la cara',
   pointAt: 'punta a {depth}',
   tapTo: 'Macho hasta',
   middle: 'a mitad de la clase: {depth}',

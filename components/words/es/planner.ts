@@ -65,6 +65,7 @@ export const TEXT: Same<typeof english.TEXT> = {
   form: 'El agujero que planear',
   submit: 'Planear',
   clear: 'Empezar de nuevo',
+  around: 'Cara inclinada, caja, lo que lo cruza, fundición, trabajos posteriores, servicio …',
   more: 'Punta de la broca, brocas del cajón, recubrimiento, par medido, material propio …',
   ownUsed: 'Calculado con sus propios números de {name}.',
   address: 'De la dirección',
@@ -83,7 +84,19 @@ export const TEXT: Same<typeof english.TEXT> = {
   yes: 'Sí',
   no: 'No',
   worn: 'Estaba gastado',
-  crossed: 'Sí, está interrumpido',
+  crossed: 'Sí, pero nadie sabe de qué ancho',
+  slopeHint: 'Grados desde la escuadra con el agujero. Vacío: a escuadra.',
+  flat: 'Se hace antes un plano',
+  nothingCrosses: 'Nada',
+  fromUnknown: 'vacío: todo en la rosca',
+  before: 'antes',
+  after: 'después',
+  counterboreHint: 'Con caja, escriba espesor y profundidades contados desde su fondo.',
+  fromFloor: 'Desde el fondo de la caja',
+  none: 'vacío: no hay',
+  cored: 'El agujero sale de fundición',
+  noDuty: 'Nada de esto',
+  dutyHint: 'Donde decide una regla o una persona responsable, no un taller.',
   usual: 'vacío: 1½ diámetros',
   noLimit: 'vacío: sin límite',
   noTorque: 'vacío: no se juzga',
@@ -133,6 +146,26 @@ export const TEXT: Same<typeof english.TEXT> = {
   safety: 'Más sobre seguridad (en inglés)',
 };
 
+export const CROSSINGS: Same<typeof english.CROSSINGS> = {
+  bore: 'Otro agujero lo atraviesa',
+  slot: 'Una ranura a lo largo',
+};
+
+export const LATER: Same<typeof english.LATER> = {
+  harden: 'Se templa',
+  plate: 'Se le da un baño',
+  anodise: 'Se anodiza',
+  weld: 'Se suelda',
+};
+
+export const DUTIES: Same<typeof english.DUTIES> = {
+  lifting: 'Sirve para izar',
+  pressure: 'Aguanta presión',
+  structure: 'Sostiene una estructura',
+  vehicle: 'Es parte de un vehículo',
+  medical: 'Es parte de un producto sanitario',
+};
+
 export const CHIPS: Same<typeof english.CHIPS> = {
   ahead: 'Sale por delante',
   back: 'Sube por el agujero',
@@ -147,6 +180,10 @@ export const NEEDED: Same<typeof english.NEEDED> = {
   material: 'el material',
   'measured-style': 'qué macho se midió',
   'measured-chamfer': 'su entrada',
+  'crossing-width': 'el ancho del cruce',
+  'crossing-cut': 'si se hace antes o después',
+  'bore-diameter': 'el ancho de la caja',
+  'bore-depth': 'la profundidad de la caja',
 };
 
 export const ADDRESS_NOTES: Same<typeof english.ADDRESS_NOTES> = {
@@ -163,6 +200,10 @@ export const MISSING: Same<typeof english.MISSING> = {
   material: 'Elija el material.',
   'measured-style': 'Elija el macho con que se midió.',
   'measured-chamfer': 'Elija la entrada del macho con que se midió.',
+  'crossing-width': 'Escriba el ancho del cruce, como 8.',
+  'crossing-cut': 'Elija si se hace antes o después de roscar.',
+  'bore-diameter': 'Escriba el ancho de la caja, como 14.',
+  'bore-depth': 'Escriba la profundidad de la caja, como 8.',
   own: 'Escriba cómo llama al material, para que su hoja diga qué números se usaron.',
 };
 
