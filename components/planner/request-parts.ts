@@ -161,10 +161,8 @@ const crossing: RequestPart = {
     if (kind === undefined) return {};
     const width = reader.needed('crossing-width', reader.length('crossing-width'));
     const from = reader.length('crossing-from');
-    // Either order is likely, and the plan turns on it: nothing is taken for granted.
-    const cut = reader.choice<Crossing['cut']>('crossing-cut');
-    if (width === undefined || cut === undefined) return {};
-    return { crossing: { kind, width, cut, ...only({ from }) } };
+    const cut = reader.values['crossing-cut'] === 'after' ? 'after' : 'before';
+    return width === undefined ? {} : { crossing: { kind, width, cut, ...only({ from }) } };
   },
   write: ({ crossing: asked }, length) => ({
     ...only({ crossing: asked?.kind, 'crossing-cut': asked?.cut }),

@@ -178,7 +178,6 @@ export const NEEDED: Partial<Record<InputName, string>> = {
   'measured-style': 'which tap was measured',
   'measured-chamfer': 'its chamfer',
   'crossing-width': 'how wide the crossing is',
-  'crossing-cut': 'whether it is cut before or after',
   'bore-diameter': 'how wide the counterbore is',
   'bore-depth': 'how deep the counterbore is',
 };
@@ -200,7 +199,6 @@ export const MISSING: Partial<Record<InputName, string>> = {
   'measured-style': 'Choose the tap that was measured.',
   'measured-chamfer': 'Choose the chamfer of the tap that was measured.',
   'crossing-width': 'Enter how wide the crossing is, like 8.',
-  'crossing-cut': 'Choose whether it is cut before or after tapping.',
   'bore-diameter': 'Enter how wide the counterbore is, like 14.',
   'bore-depth': 'Enter how deep the counterbore is, like 8.',
   own: 'Enter what you call the material, so that its card says which numbers were used.',

@@ -181,7 +181,6 @@ export const NEEDED: Same<typeof english.NEEDED> = {
   'measured-style': 'qué macho se midió',
   'measured-chamfer': 'su entrada',
   'crossing-width': 'el ancho del cruce',
-  'crossing-cut': 'si se hace antes o después',
   'bore-diameter': 'el ancho de la caja',
   'bore-depth': 'la profundidad de la caja',
 };
@@ -201,7 +200,6 @@ export const MISSING: Same<typeof english.MISSING> = {
   'measured-style': 'Elija el macho con que se midió.',
   'measured-chamfer': 'Elija la entrada del macho con que se midió.',
   'crossing-width': 'Escriba el ancho del cruce, como 8.',
-  'crossing-cut': 'Elija si se hace antes o después de roscar.',
   'bore-diameter': 'Escriba el ancho de la caja, como 14.',
   'bore-depth': 'Escriba la profundidad de la caja, como 8.',
   own: 'Escriba cómo llama al material, para que su hoja diga qué números se usaron.',
