@@ -108,7 +108,7 @@ export const FIELDS: readonly AddressField<InputName>[] = INPUT_NAMES.map((name)
 /** Typed only for the job card; carried along so that nothing is lost on the way. */
 export const CARD_NAMES = ['job', 'part', 'operation', 'machine', 'holes'] as const;
 
-/** What is said of the part around the hole, one step away. */
+/** What is said of the part around the hole, one step away; the order of a crossing says nothing alone. */
 export const PART_NAMES: readonly InputName[] = [
   'interrupted',
   'entry',
@@ -116,7 +116,6 @@ export const PART_NAMES: readonly InputName[] = [
   'crossing',
   'crossing-width',
   'crossing-from',
-  'crossing-cut',
   'bore-diameter',
   'bore-depth',
   'cored',
