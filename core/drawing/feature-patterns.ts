@@ -78,7 +78,7 @@ export const NO_CHIPS =
 export const ENTRY = [
   /^(?:on\s+|at\s+|in\s+)?(?:an?\s+|the\s+)?(?<angle>\d{1,2}(?:\.\d+)?)\s*°\s*(?:angled?\s+|inclined\s+|sloping\s+|sloped\s+|slanting\s+|slanted\s+|tapered\s+)*(?:face|surface|slope|incline|ramp)\b/i,
   /^(?:entry\s+|on\s+|at\s+)?(?:an?\s+|the\s+)?(?:(?:angled?|inclined|sloping|sloped|slanting|slanted|oblique|entry)\s+)*(?:face|surface|slope)\s*(?:angle(?:d)?|inclined|at|of|is|sloping|=|:)?\s*(?:at\s*)?(?<angle>\d{1,2}(?:\.\d+)?)\s*°(?:\s*(?:to|from)\s+(?:the\s+)?(?:hole\s+)?(?:axis|square|normal|horizontal|hole))?/i,
-  /^(?:at\s+|inclined\s+(?:at\s+|by\s+)?|angled?\s+(?:at\s+)?|tilted\s+(?:by\s+)?)(?<angle>\d{1,2}(?:\.\d+)?)\s*°(?:\s*(?:to|from)\s+(?:the\s+)?(?:face|surface|normal|vertical|square|axis))?/i,
+  /^(?:at\s+|inclined\s+(?:at\s+|by\s+)?|angled?\s+(?:at\s+)?|tilted\s+(?:by\s+)?)(?<angle>\d{1,2}(?:\.\d+)?)\s*°(?:\s*(?:to|from)\s+(?:the\s+)?(?:face|surface|normal|vertical|square|axis))?(?!\s*(?:position|apart|spacing|intervals?|cent(?:re|er)s?))/i,
   /^(?<angle>\d{1,2}(?:\.\d+)?)\s*°\s*(?:to|from)\s+(?:the\s+)?(?<from>face|surface|normal|square)\b/i,
 ] as const;
 /** Square to the face, which is what every plan takes for granted. */

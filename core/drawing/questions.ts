@@ -51,6 +51,8 @@ function reachQuestions(callout: Callout, plan: HolePlan): Asked[] {
   if (room) return [ask('no-room-below', room)];
   const spindle = numbersOf(plan.remedies, 'bigger-spindle');
   if (spindle) return [ask('spindle-too-small', spindle)];
+  const flat = numbersOf(plan.remedies, 'flat-first');
+  if (flat) return [ask('face-not-square')];
   return [ask('too-hard-to-tap')];
 }
 

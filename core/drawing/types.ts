@@ -144,6 +144,8 @@ export const QUESTION_CODES = [
   'drill-outside-class',
   /** The line holds a number that could not be read, and no depth that could. */
   'depth-not-clear',
+  /** The face slopes, and no tap starts there before it is made flat. */
+  'face-not-square',
   /** A wire insert goes in: which, and how long? */
   'insert-which',
   /** A bolt, screw, stud, nut or clearance is named on a line that is tapped. */

@@ -45,6 +45,10 @@ export const QUESTIONS: Record<QuestionCode, QuestionWords> = {
     short: 'How deep is not clear.',
     text: 'No depth could be read in this callout. Does the hole go right through? If not, how deep are the full thread and the hole?',
   },
+  'face-not-square': {
+    short: 'The face slopes: no tap starts there before a flat is cut.',
+    text: 'The hole begins on a sloping face, where neither drill nor tap starts true. May a flat be cut square to the hole first, and from where do the depths then count?',
+  },
   'insert-which': {
     short: 'A thread insert goes in: its kind and length must be confirmed.',
     text: 'This hole takes a thread insert. Which kind, how long, and to which standard is its hole made?',

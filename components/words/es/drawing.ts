@@ -40,6 +40,10 @@ export const QUESTIONS: Same<typeof english.QUESTIONS> = {
     short: 'La profundidad no está clara.',
     text: 'En esta línea no se pudo leer ninguna profundidad. ¿Es pasante el agujero? Si no, ¿qué profundidad llevan la rosca completa y el agujero?',
   },
+  'face-not-square': {
+    short: 'La cara está inclinada: ningún macho empieza ahí sin un plano previo.',
+    text: 'El agujero empieza en una cara inclinada, donde ni broca ni macho entran rectos. ¿Se puede hacer antes un plano a escuadra con el agujero, y desde dónde se cuentan entonces las profundidades?',
+  },
   'insert-which': {
     short: 'Lleva un inserto roscado: hay que confirmar su tipo y su largo.',
     text: 'Este agujero lleva un inserto roscado. ¿De qué tipo, de qué largo, y según qué norma se hace su agujero?',
