@@ -16,7 +16,6 @@ import {
   length,
   materialName,
   NOT_A_RATING,
-  partSaid,
   rpm,
   threadPercent,
   torque,
@@ -153,7 +152,6 @@ function Row({ drawing, index, unit }: HoleProps) {
   const made = madeHole(drawing, index);
   const name = hole.callout.ok ? hole.callout.value.thread : hole.line.trim();
   const count = hole.callout.ok ? hole.callout.value.count : 1;
-  const said = hole.plan?.ok && hole.request ? partSaid(hole.plan.value, hole.request, unit) : [];
   const head = (
     <>
       <td class="sheet-number">{holeNumber(drawing, index)}</td>
@@ -161,7 +159,6 @@ function Row({ drawing, index, unit }: HoleProps) {
         {count > 1 ? `${count} × ` : ''}
         {name}
         <Marks drawing={drawing} index={index} unit={unit} />
-        {said.length > 0 && <small> {said.join('; ')}</small>}
       </th>
     </>
   );
