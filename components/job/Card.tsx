@@ -49,7 +49,9 @@ function Heading({ values, plan, request, example, unit }: CardProps) {
         <p>
           {CARD.title}
           <br />
-          {materialSaid(request)}
+          {[values.designation.trim(), materialSaid(request)]
+            .filter((text) => text !== '')
+            .join(' · ')}
         </p>
       </header>
       <dl class="card-blanks">

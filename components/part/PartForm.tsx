@@ -49,6 +49,15 @@ export function PartForm({ part }: { part: PartState }) {
     <>
       <TextArea {...bind('holes')} hint={TEXT.holesHint} rows={rows} />
       {part.attempt?.table && <TableColumns table={part.attempt.table} onChoose={part.setColumn} />}
+      <TextField
+        {...bind('designation')}
+        optional
+        reading={
+          part.engine && values.designation.trim() !== ''
+            ? part.engine.materialReadText(values.designation, values.material)
+            : TEXT.designationLike
+        }
+      />
       <SelectField {...bind('material')} empty={TEXT.chooseMaterial} groups={GROUPS} />
       <TextField
         {...bind('thickness')}

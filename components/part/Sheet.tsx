@@ -58,7 +58,9 @@ function Head({ values, drawing, example }: SheetProps) {
         <p>
           {values.part && TEXT.sheet}
           <br />
-          {[...materials].join('; ')}
+          {[values.designation.trim(), [...materials].join('; ')]
+            .filter((text) => text !== '')
+            .join(' · ')}
         </p>
       </header>
       <dl class="card-blanks sheet-blanks">

@@ -6,6 +6,7 @@ import type { AddressField, Values } from '../state/address';
 
 export const PART_NAMES = [
   'holes',
+  'designation',
   'material',
   'thickness',
   'drive',

@@ -1,6 +1,6 @@
 /** From what was typed to a planned part, or to what is still missing. Pure. */
 
-import { drawingEntries, findMaterial, planDrawing, tableOf } from '../../core';
+import { drawingEntries, findMaterial, planDrawing, readMaterial, tableOf } from '../../core';
 import type { HoleTable } from '../../core/drawing/table';
 import type { DrawingPlan, Shop } from '../../core/drawing/types';
 import type { MaterialId } from '../../core/material/material';
@@ -98,7 +98,9 @@ export function attempt(values: PartInputs, unit: Unit, drawer?: unknown): PartA
   const table = lines.length > MOST_LINES ? null : tableOf(allLines(values.holes), columns);
   if (lines.length === 0) reader.problems.push({ field: 'holes', code: 'missing' });
   if (lines.length > MOST_LINES) reader.problems.push({ field: 'holes', code: 'too-many' });
-  if (values.material === '') reader.problems.push({ field: 'material', code: 'missing' });
+  const written = values.material === '' ? readMaterial(values.designation) : null;
+  const material = written?.ok ? written.value.id : values.material;
+  if (material === '') reader.problems.push({ field: 'material', code: 'missing' });
   const thickness = reader.positive(
     'thickness',
     'not-a-length',
@@ -113,7 +115,7 @@ export function attempt(values: PartInputs, unit: Unit, drawer?: unknown): PartA
   const places =
     values.changes === '' ? [] : drawingEntries(all, { columns, joins }).map(({ lines: at }) => at);
   const shop: Shop = {
-    material: values.material as MaterialId,
+    material: material as MaterialId,
     spindle,
     ...(thickness === undefined ? {} : { thickness }),
     ...(drawer === undefined ? {} : { drawer }),

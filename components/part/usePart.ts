@@ -143,9 +143,10 @@ export function usePart(): PartState {
       const { holes, changes, lines } = latest.current;
       const followed = name === 'holes' ? followHoles({ holes, changes, lines }, value) : {};
       const another = name === 'holes' && !sameTable(holes, value) ? { columns: '' } : {};
-      write({ ...followed, ...another, [name]: value, units });
+      const grouped = name === 'designation' ? engine?.designationChanges(value) : undefined;
+      write({ ...followed, ...another, [name]: value, ...grouped, units });
     },
-    [write, units],
+    [write, units, engine],
   );
   const change = useCallback(
     (number: number, name: ChangeName, value: string) => {

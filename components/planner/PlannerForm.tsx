@@ -141,6 +141,11 @@ export function PlannerForm({ form }: { form: FormState }) {
         ]}
       />
       {hole === 'through' ? <ThroughFields form={form} /> : <BlindFields form={form} />}
+      <TextField
+        {...bind(form, 'designation')}
+        optional
+        reading={form.reading('designation') || TEXT.designationLike}
+      />
       <SelectField
         {...bind(form, 'material')}
         empty={TEXT.chooseMaterial}

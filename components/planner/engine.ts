@@ -5,6 +5,7 @@
 
 export { spoken } from '../result/AnswerLine';
 export { answerSentence } from '../words';
+export { designationChanges } from './designation';
 export { fromCallout, withCallout } from './fromCallout';
 export { PlanResult } from './PlanResult';
 export { fieldProblemText } from './problems';

@@ -19,6 +19,7 @@ export const INPUT_NAMES = [
   'below',
   'fall',
   'partial',
+  'designation',
   'material',
   'drive',
   'torque',

@@ -4,6 +4,7 @@ import { readLength, type LengthUnit } from '../fields/readLength';
 import { readTorque } from '../fields/readTorque';
 import { length, limitLength, noteText, readingText, torque, type Unit } from '../words';
 import { TEXT } from '../words/en/planner';
+import { materialReadText } from '../words/material';
 import { say } from '../words/say';
 import { baseUnit, isLength, type InputName, type Inputs } from './inputs';
 import type { Attempt } from './state';
@@ -31,6 +32,7 @@ export function readingOf(name: InputName, values: Inputs, unit: Unit, attempt: 
       .map((note) => noteText(note, unit));
     return [say(TEXT.readAs, { reading: readingText(thread.value) }), ...notes].join(' ');
   }
+  if (name === 'designation') return materialReadText(text, values.material);
   if (isLength(name)) {
     const read = readLength(text, baseUnit(name, unit));
     return read ? bothUnits(read.mm, read.unit) : '';

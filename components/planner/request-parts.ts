@@ -4,6 +4,7 @@
  * `inputs.ts`.
  */
 
+import { readMaterial } from '../../core';
 import type { ChamferClass } from '../../core/chamfer/chamfer';
 import type { DrillSeries } from '../../core/drill/drill';
 import { findMaterial } from '../../core/material/table';
@@ -93,8 +94,18 @@ const fullThread: RequestPart = {
     length(request.hole.kind === 'through' ? 'partial' : 'depth', request.fullThread),
 };
 
+/** The group that the written name belongs to, where none was chosen from the list. */
+function namedGroup({ values }: Reader): MaterialId | undefined {
+  if (values.material !== '' || values.designation.trim() === '') return undefined;
+  const read = readMaterial(values.designation);
+  return read.ok ? read.value.id : undefined;
+}
+
 const material: RequestPart = {
-  read: (reader) => only({ material: reader.choice<MaterialId>('material') }),
+  read: (reader) => {
+    const group = namedGroup(reader) ?? reader.choice<MaterialId>('material');
+    return only({ material: group });
+  },
   write: (request) => ({ material: request.material }),
 };
 
@@ -259,7 +270,7 @@ const ownMaterial: RequestPart = {
     const hardness = reader.hardness('hardness');
     const name = reader.values.own.trim();
     const any = name !== '' || [kc11, mc, hardness].some((each) => each !== undefined);
-    const lender = findMaterial(reader.values.material as MaterialId);
+    const lender = findMaterial(namedGroup(reader) ?? reader.values.material);
     if (!any || !lender) return {};
     if (name === '') {
       reader.complain('own', 'missing', true);

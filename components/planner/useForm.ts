@@ -136,7 +136,10 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       system: result?.thread.ok ? result.thread.value.system : 'metric',
       set: (name, value) => {
         complaints.typing(name);
-        set({ [name]: value, units: unit === 'in' ? 'in' : '' } as Partial<Inputs>);
+        const changes =
+          (name === 'designation' ? engine?.designationChanges(value) : undefined) ??
+          ({ [name]: value } as Partial<Inputs>);
+        set({ ...changes, units: unit === 'in' ? 'in' : '' });
       },
       settle: (name) => {
         complaints.left(name);

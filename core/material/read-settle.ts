@@ -92,7 +92,7 @@ export function settleMaterial(text: MaterialText): Meaning | { ok: false; probl
   if (meanings.length === 0) {
     const offers = open?.offers;
     const extra = text.unread.join(' ');
-    if (extra !== '') return materialProblem('material-unreadable', typed, { extra });
+    if (open && extra !== '') return materialProblem('material-unreadable', typed, { extra });
     if (offers)
       return materialProblem('material-ambiguous', typed, { offers: offers.join(OFFERS) });
     return materialProblem('material-unreadable', typed);
