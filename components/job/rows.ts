@@ -17,6 +17,7 @@ import {
   percent,
   rpm,
   styleName,
+  tapSteel,
   threadPercent,
   torque,
   torqueBand,
@@ -44,12 +45,15 @@ function depthRow(name: string, mm: number, unit: Unit, datum: string): CardRow 
   return { name, value: length(mm, unit), beside: `${length(mm, other(unit))}; ${datum}` };
 }
 
-const toolRows: Rows = (plan, _request, tap) => {
+const toolRows: Rows = (plan, request, tap) => {
   const rows: CardRow[] = [
     {
       name: ROWS.tap,
       value: `${styleName(tap.style)}, ${handName(tap.hand)}`,
-      beside: say(ROWS.chamfer, { chamfer: chamferText(tap.chamfer, plan.thread.system) }),
+      beside: [
+        say(ROWS.chamfer, { chamfer: chamferText(tap.chamfer, plan.thread.system) }),
+        ...(request.tool ? [tapSteel(request.tool)] : []),
+      ].join('; '),
     },
   ];
   if (tap.drill) {

@@ -5,6 +5,8 @@ import { ChecksField } from '../fields/ChecksField';
 import { Fold } from '../fields/Fold';
 import { SelectField } from '../fields/SelectField';
 import { TextField } from '../fields/TextField';
+import { TAP_SUBSTRATES } from '../../core/cycle/tool-speed';
+import { TAP_STEELS } from '../words/en/names';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { chamferOf } from '../../core/chamfer/classes';
 import { chamferText, styleName } from '../words/names';
@@ -124,6 +126,12 @@ export function MoreFields({ form }: { form: FormState }) {
       <DrillFields form={form} />
       <LengthField form={form} name="web" hint={TEXT.webHint} />
       <LengthField form={form} name="centre" hint={TEXT.centreHint} />
+      <SelectField
+        {...bind(form, 'substrate')}
+        empty={TEXT.usualTool}
+        choices={TAP_SUBSTRATES.map((value) => ({ value, label: TAP_STEELS[value] }))}
+      />
+      <YesField form={form} name="coated" label={TEXT.coatedTap} />
       <CoatingFields form={form} />
       <MeasuredFields form={form} />
       <BroughtFields form={form} />

@@ -27,6 +27,7 @@ export {
   styleBefore,
   styleName,
   tapName,
+  tapSteel,
 } from './names';
 export { sourceKind, sourceMark } from './sources';
 export { gaugeText, readingText } from './thread';

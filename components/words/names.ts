@@ -64,6 +64,12 @@ export function tapName(
   return choice.process === 'mill' ? name : `${name}, ${chamferText(choice.chamfer, system)}`;
 }
 
+/** What the tap is made of: `Powder steel, coated`. */
+export function tapSteel({ substrate, coated }: NonNullable<HoleRequest['tool']>): string {
+  const steel = words.TAP_STEELS[substrate];
+  return coated ? say(words.COATED, { steel }) : steel;
+}
+
 /** `Synchronous`, `Floating holder`, … */
 export function driveName(drive: SpindleDrive): string {
   return words.DRIVES[drive].name;

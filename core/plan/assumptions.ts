@@ -50,7 +50,7 @@ function holeAssumptions(job: Job): Assumption[] {
 
 function tapAssumptions(job: Job, scale: ShopScale, web: number | undefined): Assumption[] {
   const { request } = job;
-  const found = [assume('tap-hss')];
+  const found = request.tool ? [] : [assume('tap-hss')];
   if (request.externalCentre === undefined) found.push(assume('tap-sharp-flat-nosed'));
   else found.push(assume('offset-on-point', { centre: request.externalCentre }));
   if (request.tapWeb === undefined && web !== undefined) found.push(assume('web-typical', { web }));

@@ -14,6 +14,7 @@ import { jobOf } from './prepare';
 import { rank } from './rank';
 import { remediesFor } from './remedies';
 import { stripCheck } from './strength';
+import { speedsWithTool } from './tool';
 import type { Cycle, HolePlan, HoleRequest, Reason, TapChoice } from './types';
 import { spokenTap, warningsFor } from './warnings';
 
@@ -22,7 +23,7 @@ const APPROACH_PITCHES = 3;
 
 function cycleFor(job: Job, tap: Candidate | undefined): Cycle | null {
   const { drive, maxRpm, acceleration } = job.spindle;
-  const speed = tappingSpeed(job.material, job.major, job.fullThread, maxRpm);
+  const speed = tappingSpeed(speedsWithTool(job), job.major, job.fullThread, maxRpm);
   if (!speed || drive === 'hand' || !tap) return null;
   const travel = tap.depth.tip + APPROACH_PITCHES * job.pitch;
   // Across a gap the teeth knock back into metal: the slow end of the range.

@@ -8,6 +8,7 @@ import type { Problem } from '../outcome';
 import { STYLES } from '../tap/styles';
 import type { RequestProblemCode } from './codes';
 import { partProblems } from './part-checks';
+import { toolKnown } from './tool';
 import type { HoleRequest } from './types';
 
 /** Longest depth a person could mean, mm. */
@@ -107,6 +108,10 @@ export function checkRequest(request: HoleRequest): Problem[] {
   checkMachine(request, complaints);
   if (!findMaterial(request.material)) {
     complaints.add('material-unknown', 'material', request.material);
+  }
+  if (request.tool !== undefined && !toolKnown(request.tool)) {
+    const { substrate } = (request.tool ?? {}) as { substrate?: unknown };
+    complaints.add('tool-unknown', 'tool', substrate);
   }
   if (request.ownMaterial) {
     const own = { ...request.ownMaterial, like: request.material };

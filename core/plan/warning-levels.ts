@@ -25,6 +25,8 @@ const LEVELS: Record<WarningCode, WarningLevel> = {
   dust: 'note',
   'swarf-fire': 'caution',
   'water-fire': 'caution',
+  'carbide-wants': 'note',
+  'carbide-unsuited': 'caution',
   'left-hand': 'note',
   interrupted: 'caution',
   plated: 'caution',

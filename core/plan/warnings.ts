@@ -12,6 +12,7 @@ import { spindleNeed, tapWantingRoom } from './needs';
 import { partWarnings } from './part-warnings';
 import type { StripCheck } from './strength';
 import type { TaperPipe } from './taper';
+import { carbideSuits } from './tool';
 import type { Warning } from './types';
 import { warningLevel } from './warning-levels';
 
@@ -124,6 +125,11 @@ function taperNumbers({ gauge }: TaperPipe): Record<string, number> {
   return gauge ? { length: gauge.length, turns: gauge.turns } : {};
 }
 
+function toolWarnings(job: Job): Warning[] {
+  if (job.request.tool?.substrate !== 'carbide') return [];
+  return [warn(carbideSuits(job) ? 'carbide-wants' : 'carbide-unsuited')];
+}
+
 function threadWarnings(job: Job, taps: Judged[]): Warning[] {
   const { thread, request, limits } = job;
   const drill = taps[0]?.fits ? taps[0].drill : job.drill;
@@ -155,6 +161,7 @@ export function warningsFor(job: Job, taps: Judged[], strip: StripCheck | null):
     ...threadWarnings(job, taps),
     ...holeWarnings(job, taps),
     ...materialWarnings(job),
+    ...toolWarnings(job),
   ];
   if (strip && strip.have < strip.wanted - 1e-9) {
     const { matching, wanted, tensile, have } = strip;

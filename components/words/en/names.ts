@@ -2,7 +2,7 @@
 
 import type { ChamferClass } from '../../../core/chamfer/chamfer';
 import type { ChipForm, MaterialId } from '../../../core/material/material';
-import type { SpindleDrive } from '../../../core/plan/types';
+import type { HoleRequest, SpindleDrive } from '../../../core/plan/types';
 import type { TapStyle } from '../../../core/tap/tap';
 
 export const MATERIALS: Record<MaterialId, string> = {
@@ -96,6 +96,16 @@ export const MATERIAL_GROUPS: readonly { label: string; ids: readonly MaterialId
   { label: 'Titanium and nickel', ids: ['titanium', 'nickel'] },
   { label: 'Plastic', ids: ['plastic', 'plastic-filled'] },
 ];
+
+/** What a tap is made of. */
+export const TAP_STEELS: Record<NonNullable<HoleRequest['tool']>['substrate'], string> = {
+  hss: 'High-speed steel',
+  'hss-e': 'High-speed steel with cobalt',
+  pm: 'Powder steel',
+  carbide: 'Solid carbide',
+};
+
+export const COATED = '{steel}, coated';
 
 /** The whole name, and the form that stands before “tap” in a sentence. */
 export const STYLES: Record<TapStyle, { name: string; before: string }> = {

@@ -75,6 +75,8 @@ export const TEXT = {
   copied: 'Copied',
   notCopied: 'Not copied: mark the text and copy it yourself',
   mend: 'To mend',
+  usualTool: 'Usual: bright high-speed steel',
+  coatedTap: 'Yes, it is coated',
   chooseMaterial: 'Choose a material',
   designationLike: 'Like 1.4301, 304L, 42CrMo4+QT, 6061-T6, GG25. Or choose below.',
   chooseTap: 'Choose a tap',

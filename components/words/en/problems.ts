@@ -114,6 +114,7 @@ export const PROBLEMS: Record<ProblemCode, string> = {
     'The tap’s core must be between nothing and the thread’s own diameter, measured across the bottoms of the flutes.',
   'external-centre-out-of-range':
     'Enter how far the point stands out from the tap’s nose, 0 or more, like 2.',
+  'tool-unknown': 'Choose what the tap is made of from the list.',
   'coating-out-of-range':
     'Enter the least and the most growth of one surface, thin first, like 0.005 and 0.010.',
   'measured-out-of-range': 'Measured torque must be more than 0 N·m, like 4.5.',

@@ -61,6 +61,14 @@ export const WARNINGS: Record<WarningCode, WarningWords> = {
     title: 'No water near the fines',
     text: 'Magnesium fines make hydrogen of water and burn on in it. No water-mixed fluid, no emulsion left in the sump or the hose: thin mineral oil, or dry. Draw nothing through a vacuum that is not made for it, keep swarf dry in a closed steel bin, and have class D powder or dry sand within reach. Follow the safety data sheet and the fire rules of your shop.',
   },
+  'carbide-wants': {
+    title: 'Carbide breaks rather than bends',
+    text: 'A carbide tap wants a stiff holder that runs true within 0.01 mm, a drilled hole in line with it, and no drawing back in the cut. A piece of it that flies is sharp: doors closed.',
+  },
+  'carbide-unsuited': {
+    title: 'Carbide is not for this',
+    text: 'Carbide taps belong on a synchronous spindle and in metals whose chips break. Elsewhere they chip, so no speed is gained here. Take a coated tap of powder steel.',
+  },
   'left-hand': {
     title: 'Left-hand thread',
     text: 'Left-hand tap, left-hand gauge, and a left-hand cycle with the spindle the other way round. The words for it differ between controls: see your manual. A right-hand tap run backwards cuts nothing.',

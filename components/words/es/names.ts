@@ -81,6 +81,15 @@ export const MATERIAL_GROUPS: typeof english.MATERIAL_GROUPS = GROUPS.map(({ ids
   ids,
 }));
 
+export const TAP_STEELS: Same<typeof english.TAP_STEELS> = {
+  hss: 'Acero rápido',
+  'hss-e': 'Acero rápido con cobalto',
+  pm: 'Acero pulvimetalúrgico',
+  carbide: 'Metal duro',
+};
+
+export const COATED = '{steel}, recubierto';
+
 export const STYLES: Same<typeof english.STYLES> = {
   'spiral-point': { name: 'Punta helicoidal', before: 'Macho de punta helicoidal' },
   'spiral-flute': { name: 'Ranura helicoidal', before: 'Macho de ranura helicoidal' },

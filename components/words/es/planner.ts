@@ -76,6 +76,8 @@ export const TEXT: Same<typeof english.TEXT> = {
   notCopied: 'No se pudo copiar: marque el texto y cópielo usted',
   mend: 'Por corregir',
   designationLike: 'Como 1.4301, 304L, 42CrMo4+QT, 6061-T6, GG25. O elija abajo.',
+  usualTool: 'Lo habitual: acero rápido sin recubrir',
+  coatedTap: 'Sí, está recubierto',
   chooseMaterial: 'Elija un material',
   chooseTap: 'Elija un macho',
   chooseChamfer: 'Elija una entrada',

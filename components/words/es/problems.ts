@@ -97,6 +97,7 @@ export const PROBLEMS: Same<typeof english.PROBLEMS> = {
     'El núcleo del macho debe estar entre nada y el diámetro de la rosca, medido en el fondo de las ranuras.',
   'external-centre-out-of-range':
     'Escriba cuánto sobresale el punto de centrado de la punta del macho, 0 o más, como 2.',
+  'tool-unknown': 'Elija en la lista de qué es el macho.',
   'coating-out-of-range':
     'Escriba lo menos y lo más que crece una superficie, primero lo menos, como 0.005 y 0.010.',
   'measured-out-of-range': 'El par medido debe ser más de 0 N·m, como 4.5.',

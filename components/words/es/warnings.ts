@@ -56,6 +56,14 @@ const WORDS: Record<Code, { title: string; text: string }> = {
     title: 'Nada de agua cerca del polvo',
     text: 'El polvo de magnesio saca hidrógeno del agua y sigue ardiendo en ella. Ningún fluido mezclado con agua, ni restos de emulsión en el depósito o la manguera: aceite mineral fluido, o en seco. No lo aspire con un aparato que no esté hecho para ello, guarde la viruta seca en un cubo de acero cerrado y tenga a mano polvo de clase D o arena seca. Siga la ficha de datos de seguridad y las normas de incendio de su taller.',
   },
+  'carbide-wants': {
+    title: 'El metal duro se rompe antes que doblarse',
+    text: 'Un macho de metal duro pide un portaherramientas rígido que gire centrado dentro de 0,01 mm, un agujero alineado con él y no retroceder en el corte. Un trozo que salta corta: puertas cerradas.',
+  },
+  'carbide-unsuited': {
+    title: 'El metal duro no es para esto',
+    text: 'Los machos de metal duro son para husillo síncrono y metales de viruta que se rompe. En lo demás se descascarillan: aquí no se gana velocidad. Tome un macho recubierto de acero pulvimetalúrgico.',
+  },
   'left-hand': {
     title: 'Rosca a izquierdas',
     text: 'Macho a izquierdas, calibre a izquierdas, y un ciclo a izquierdas con el husillo al revés. La palabra cambia de un control a otro: mire su manual. Un macho a derechas girado al revés no corta nada.',
