@@ -15,10 +15,12 @@ const NEWTON_METRES: Record<string, number> = {
   lbfin: 0.112984829,
 };
 
-/** Reads `30`, `30 N·m`, `22 ft-lb`, `195 lbf·in`. Null when it is not a torque. */
+/** Reads `30`, `30 N·m`, `22 ft-lbs`, `195 lbf·in`. Null when it is not a torque. */
 export function readTorque(text: string): number | null {
   const typed = readTyped(text);
   if (!typed) return null;
-  const factor = NEWTON_METRES[typed.unit.replace(/[·.*×-]/g, '')];
+  // ft-lbs, in-lbs, lbs·in: people put the pounds in the plural.
+  const unit = typed.unit.replace(/[·.*×-]/g, '').replace('lbs', 'lb');
+  const factor = NEWTON_METRES[unit];
   return factor === undefined ? null : typed.value * factor;
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readHardness } from '../../components/fields/readHardness';
 import { readLength, restateLength } from '../../components/fields/readLength';
 import { readPlain, readTyped } from '../../components/fields/readNumber';
 import { readTorque } from '../../components/fields/readTorque';
@@ -109,5 +110,31 @@ describe('torques and plain numbers', () => {
         expect(typed === null || Number.isFinite(typed.value)).toBe(true);
       }),
     );
+  });
+});
+
+describe('as workshops write them', () => {
+  // 1 lbf·ft is 1.3558 N·m, 1 lbf·in a twelfth of it: derived.
+  it.each([
+    ['22 ft-lbs', 29.828],
+    ['22 ft·lbs', 29.828],
+    ['264 in-lbs', 29.828],
+    ['264 lbf·in', 29.828],
+  ])('%s is a torque', (text, expected) => {
+    expect(readTorque(text)).toBeCloseTo(expected, 3);
+  });
+
+  it.each([
+    ['58-60 HRC', 60, 'HRC'],
+    ['58 to 60 HRC', 60, 'HRC'],
+    ['58–60 HRc', 60, 'HRC'],
+    ['HRC 28-32', 32, 'HRC'],
+    ['300 HB', 300, 'HB'],
+  ])('%s is a hardness', (text, value, scale) => {
+    expect(readHardness(text)).toEqual({ value, scale });
+  });
+
+  it.each(['58-60', 'very hard', '4140 30 HRC', '58-60 HRX'])('%s is none', (text) => {
+    expect(readHardness(text)).toBeNull();
   });
 });
