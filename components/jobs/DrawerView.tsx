@@ -4,12 +4,13 @@ import { useMemo, useState } from 'preact/hooks';
 import { FileButton } from '../fields/FileButton';
 import { TextArea } from '../fields/TextArea';
 import { Sign } from '../result/Sign';
+import { Keeping } from '../state/Keeping';
 import { saveFile } from '../state/saveFile';
 import { useEngine } from '../planner/useEngine';
 import { Notice } from '../result/Notice';
 import { TEXT } from '../words/en/jobs';
+import { saveJobs } from './saveJobs';
 import { EMPTY } from './shape';
-import { Standing } from './Standing';
 import { useJobs } from './useJobs';
 
 const loadReader = () => import('./drawerText');
@@ -41,7 +42,7 @@ export function DrawerView() {
   };
   return (
     <>
-      <Standing jobs={jobs} />
+      <Keeping kept={jobs} name="tapped-hole-jobs" onSave={saveJobs} />
       {failed && !engine && (
         <Notice level="stop" title={TEXT.notLoaded}>
           <p>{TEXT.notLoadedText}</p>

@@ -17,8 +17,8 @@ import type { Job } from './shape';
 export interface JobViewProps {
   job: Job;
   unit: Unit;
-  /** Missing for the example, which cannot be changed. */
-  onChange?: ((job: Job) => void) | undefined;
+  /** Says whether it was kept. Missing for the example, which cannot be changed. */
+  onChange?: ((job: Job) => boolean) | undefined;
   onRemove?: (() => void) | undefined;
   onCopy?: (() => void) | undefined;
   onPrint?: (() => void) | undefined;
@@ -96,7 +96,7 @@ function Remove({ onRemove }: { onRemove: () => void }) {
   );
 }
 
-function Head({ job, onChange }: { job: Job; onChange: (job: Job) => void }) {
+function Head({ job, onChange }: { job: Job; onChange: (job: Job) => boolean }) {
   const [typed, setTyped] = useState<Partial<Record<(typeof HEAD)[number], string>>>({});
   return (
     <div class="row">
@@ -108,8 +108,8 @@ function Head({ job, onChange }: { job: Job; onChange: (job: Job) => void }) {
           value={typed[name] ?? job[name]}
           onInput={(value) => setTyped({ ...typed, [name]: value })}
           onSettle={() => {
-            onChange({ ...job, ...typed });
-            setTyped({});
+            // What could not be kept stays in its field.
+            if (onChange({ ...job, ...typed })) setTyped({});
           }}
         />
       ))}

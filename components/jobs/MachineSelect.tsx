@@ -5,7 +5,7 @@ import { SelectField } from '../fields/SelectField';
 import { MACHINES } from '../words/en/jobs';
 import type { Machine } from './shape';
 import { openJobs } from './store';
-import { jobStore } from './useJobs';
+import { browserStore } from '../state/shelf';
 
 export interface MachineSelectProps {
   /** Name of the machine that is chosen now. */
@@ -25,7 +25,7 @@ export function spindleInputs(machine: Machine) {
 
 export function MachineSelect({ value, onChoose }: MachineSelectProps) {
   const [machines, setMachines] = useState<readonly Machine[]>([]);
-  useEffect(() => setMachines(openJobs(jobStore()).contents.drawer.machines), []);
+  useEffect(() => setMachines(openJobs(browserStore()).contents.drawer.machines), []);
   if (machines.length === 0) return null;
   return (
     <SelectField

@@ -8,7 +8,7 @@ import { fill } from '../words/template';
 import { OWNED } from '../words/en/jobs';
 import type { Drawer, OwnedTap } from './shape';
 import { openJobs } from './store';
-import { jobStore } from './useJobs';
+import { browserStore } from '../state/shelf';
 
 /** Below this nobody would drill another hole for it, mm. */
 const WORTH = 0.05;
@@ -58,7 +58,7 @@ const NOTHING: Drawer = { taps: [], drills: [], machines: [] };
 /** Nothing is shown where the shop has entered neither taps nor drills. */
 export function OwnedLine({ plan, unit }: { plan: HolePlan; unit: Unit }) {
   const [drawer, setDrawer] = useState(NOTHING);
-  useEffect(() => setDrawer(openJobs(jobStore()).contents.drawer), []);
+  useEffect(() => setDrawer(openJobs(browserStore()).contents.drawer), []);
   const names = drawer.drills.map(({ name }) => name);
   const said = [
     drawer.taps.length > 0 ? ownedText(plan, drawer.taps, unit) : '',

@@ -7,6 +7,8 @@
 import * as v from 'valibot';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { INPUT_NAMES, type InputName } from '../planner/inputs';
+import type { Shelf } from '../state/shelf';
+import { isObject, openVersioned, type Loose } from '../state/versioned';
 
 export const FORMAT = 'tapped-hole-handbook jobs';
 export const VERSION = 4;
@@ -97,11 +99,6 @@ function sorted<Schema extends v.GenericSchema>(
   return [good, bad];
 }
 
-type Loose = Record<string, unknown>;
-
-const isObject = (data: unknown): data is Loose =>
-  typeof data === 'object' && data !== null && !Array.isArray(data);
-
 const list = (data: unknown): unknown[] => (Array.isArray(data) ? data : []);
 
 /** A planner's query as inputs; names the planner does not know are left out. */
@@ -144,16 +141,9 @@ const UPGRADES: Record<number, (data: Loose) => Loose> = {
 
 /** Reads a store's or a file's text. Never throws. */
 export function readContents(text: string): Read {
-  let data: unknown;
-  try {
-    data = JSON.parse(text.replace(/^\ufeff/, ''));
-  } catch {
-    return { state: 'damaged' };
-  }
-  if (!isObject(data) || data['format'] !== FORMAT) return { state: 'damaged' };
-  const from = data['version'];
-  if (typeof from !== 'number' || !Number.isInteger(from) || from < 1) return { state: 'damaged' };
-  if (from > VERSION) return { state: 'newer' };
+  const opened = openVersioned(text, VERSION, FORMAT);
+  if (opened.state !== 'read') return opened;
+  const { data, from } = opened;
   let current = data;
   for (let version = from; version < VERSION; version += 1) current = UPGRADES[version]!(current);
 
@@ -186,3 +176,10 @@ export function writeContents(contents: Contents, spaces = 0): string {
   };
   return JSON.stringify(data, null, spaces);
 }
+
+export const JOBS: Shelf<Contents> = {
+  key: 'tapped-hole-handbook-jobs',
+  empty: EMPTY,
+  read: readContents,
+  write: writeContents,
+};

@@ -1,25 +1,17 @@
 /**
- * Jobs in the browser's store. Every change rereads first and touches one thing, so two tabs do not
- * undo each other; a job that was changed in both is kept twice. What cannot be read is set aside under
- * a key of its own, and a store of a later version is not touched at all.
+ * Changes of the jobs on the device's shelf. Every change rereads first and touches one thing, so two tabs
+ * do not undo each other; a job that was changed in both is kept twice.
  */
 
-import { EMPTY, readContents, writeContents, type Contents, type Drawer, type Job } from './shape';
-
-export const KEY = 'tapped-hole-handbook-jobs';
-const ASIDE = `${KEY}-set-aside-`;
-
-export type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
-
-/** `blocked`: the browser keeps nothing; `newer`: a later version of the site wrote it. */
-export type Standing = 'good' | 'blocked' | 'newer';
-
-export interface Opened {
-  contents: Contents;
-  standing: Standing;
-  /** Texts that were set aside, oldest first. */
-  aside: string[];
-}
+import {
+  changeShelf,
+  openShelf,
+  type OnShelf,
+  type Outcome,
+  type Store,
+  type Unkept,
+} from '../state/shelf';
+import { JOBS, type Contents, type Drawer, type Job } from './shape';
 
 export type Change =
   | {
@@ -36,50 +28,7 @@ export type Change =
   | { kind: 'add'; contents: Contents };
 
 /** `twice`: another tab had changed the same job, so both are kept. */
-export type Kept = { ok: true; twice: boolean } | { ok: false; why: 'full' | 'blocked' | 'newer' };
-
-/** Sets a text aside that cannot be read; false when there is no room for it. */
-function setAside(store: Store, text: string): boolean {
-  for (let number = 1; ; number += 1) {
-    const held = store.getItem(ASIDE + number);
-    if (held === text) return true;
-    if (held !== null) continue;
-    try {
-      store.setItem(ASIDE + number, text);
-      return true;
-    } catch {
-      return false;
-    }
-  }
-}
-
-function asideTexts(store: Store): string[] {
-  const texts: string[] = [];
-  for (let number = 1; ; number += 1) {
-    const text = store.getItem(ASIDE + number);
-    if (text === null) return texts;
-    texts.push(text);
-  }
-}
-
-/** What is kept, and how the store stands. Never throws; a store that is not there keeps nothing. */
-export function openJobs(store: Store | null): Opened {
-  if (!store) return { contents: EMPTY, standing: 'blocked', aside: [] };
-  try {
-    const text = store.getItem(KEY);
-    const read = text === null ? null : readContents(text);
-    if (read?.state === 'newer')
-      return { contents: EMPTY, standing: 'newer', aside: asideTexts(store) };
-    if (read?.state === 'damaged') {
-      if (!setAside(store, text!)) return { contents: EMPTY, standing: 'blocked', aside: [text!] };
-      store.removeItem(KEY);
-    }
-    const contents = read?.state === 'read' ? read.contents : EMPTY;
-    return { contents, standing: 'good', aside: asideTexts(store) };
-  } catch {
-    return { contents: EMPTY, standing: 'blocked', aside: [] };
-  }
-}
+export type Kept = { ok: true; twice: boolean } | { ok: false; why: Unkept };
 
 /** An id that no other job has. Not for secrets: only for telling jobs apart. */
 export function freshId(taken: readonly string[], random: () => number = Math.random): string {
@@ -182,24 +131,26 @@ export function changed(
   }
 }
 
-/** Makes one change to what is kept now, whatever another tab has done meanwhile. */
-export function keepChange(store: Store | null, change: Change): Kept {
-  const { contents, standing } = openJobs(store);
-  if (!store || standing !== 'good') {
-    return { ok: false, why: standing === 'newer' ? 'newer' : 'blocked' };
-  }
-  const next = changed(contents, change);
-  try {
-    store.setItem(KEY, writeContents(next.contents));
-    return { ok: true, twice: next.twice };
-  } catch {
-    return { ok: false, why: 'full' };
-  }
+/** Makes one change by way of `change`, which gives it what is kept now. */
+export function keepBy(
+  change: (make: (contents: Contents) => Contents) => Outcome,
+  wanted: Change,
+): Kept {
+  let twice = false;
+  const why = change((contents) => {
+    const next = changed(contents, wanted);
+    twice = next.twice;
+    return next.contents;
+  });
+  return why === 'kept' ? { ok: true, twice } : { ok: false, why };
 }
 
-/** Forgets what was set aside; the reader has been offered it as a file. */
-export function forgetAside(store: Store): void {
-  for (let number = asideTexts(store).length; number > 0; number -= 1) {
-    store.removeItem(ASIDE + number);
-  }
+/** Makes one change to what is kept now, whatever another tab has done meanwhile. */
+export function keepChange(store: Store | null, change: Change): Kept {
+  return keepBy((make) => changeShelf(store, JOBS, make), change);
+}
+
+/** What is kept, and how the store stands. */
+export function openJobs(store: Store | null): OnShelf<Contents> {
+  return openShelf(store, JOBS);
 }

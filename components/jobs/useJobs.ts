@@ -1,92 +1,41 @@
-/** What is kept, as the page sees it: read again whenever this tab or another has changed it. */
+/** The jobs as the page sees them, and what the last change came to. */
 
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import { useShelf, type Shelved } from '../state/useShelf';
 import { TEXT } from '../words/en/jobs';
-import { EMPTY, type Contents } from './shape';
-import {
-  forgetAside,
-  KEY,
-  keepChange,
-  openJobs,
-  type Change,
-  type Opened,
-  type Store,
-} from './store';
+import { KEEPING } from '../words/en/keeping';
+import { JOBS, type Contents } from './shape';
+import { keepBy, type Change, type Kept } from './store';
 
-export interface JobsState extends Opened {
-  /** False on the server and until the store has been read. */
-  ready: boolean;
+export interface JobsState extends Omit<Shelved<Contents>, 'change' | 'clear'> {
   /** What the last change came to, for beside the buttons. */
   said: string;
   say: (text: string) => void;
   change: (change: Change, done?: string) => boolean;
-  forgetAside: () => void;
   clear: () => void;
-  read: () => Contents;
-}
-
-/** The browser's store, or null where even asking for it is forbidden. */
-export function jobStore(): Store | null {
-  try {
-    return window.localStorage;
-  } catch {
-    return null;
-  }
 }
 
 /** What to say of a change that was made, or could not be. */
-export function keptText(
-  kept: ReturnType<typeof keepChange>,
-  done: string,
-  twice: string = TEXT.twice,
-): string {
+export function keptText(kept: Kept, done: string, twice: string = TEXT.twice): string {
   if (kept.ok) return kept.twice ? twice : done;
-  return { full: TEXT.full, blocked: TEXT.notSaved, newer: TEXT.notSavedNewer }[kept.why];
+  return `${KEEPING.unsaved}. ${KEEPING[kept.why]}`;
 }
 
 export function useJobs(): JobsState {
-  const [opened, setOpened] = useState<Opened>({ contents: EMPTY, standing: 'good', aside: [] });
-  const [ready, setReady] = useState(false);
+  const shelf = useShelf(JOBS);
   const [said, say] = useState('');
-  const reread = useCallback(() => setOpened(openJobs(jobStore())), []);
-  useEffect(() => {
-    reread();
-    setReady(true);
-    const hear = ({ key }: StorageEvent) => {
-      if (key === null || key.startsWith(KEY)) reread();
-    };
-    window.addEventListener('storage', hear);
-    return () => window.removeEventListener('storage', hear);
-  }, [reread]);
-
-  const change = useCallback(
-    (next: Change, done: string = TEXT.kept) => {
-      const kept = keepChange(jobStore(), next);
-      say(keptText(kept, done, next.kind === 'drawer' ? TEXT.drawerJoined : TEXT.twice));
-      reread();
-      return kept.ok;
-    },
-    [reread],
-  );
   return {
-    ...opened,
-    ready,
+    ...shelf,
     said,
     say,
-    change,
-    forgetAside: () => {
-      const store = jobStore();
-      if (store) forgetAside(store);
-      reread();
+    change: (next, done = TEXT.kept) => {
+      const kept = keepBy(shelf.change, next);
+      say(keptText(kept, done, next.kind === 'drawer' ? TEXT.drawerJoined : TEXT.twice));
+      return kept.ok;
     },
     clear: () => {
-      const store = jobStore();
-      if (!store) return;
-      forgetAside(store);
-      store.removeItem(KEY);
-      say(TEXT.removed);
-      reread();
+      const outcome = shelf.clear();
+      say(outcome === 'kept' ? TEXT.removed : KEEPING[outcome]);
     },
-    read: () => openJobs(jobStore()).contents,
   };
 }

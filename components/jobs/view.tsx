@@ -2,14 +2,15 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { FileButton } from '../fields/FileButton';
-import { fromFolder } from '../state/place';
+import { Clear } from '../state/Clear';
+import { Keeping } from '../state/Keeping';
 import { saveFile } from '../state/saveFile';
 import { useUnit } from '../state/units';
 import { useEngine } from '../planner/useEngine';
 import { Notice } from '../result/Notice';
 import { TEXT } from '../words/en/jobs';
-import { readContents, writeContents } from './shape';
-import { Standing } from './Standing';
+import { saveJobs } from './saveJobs';
+import { EMPTY, readContents, writeContents } from './shape';
 import { freshId, newJob } from './store';
 import type * as engineModule from './engine';
 import { useJobs, type JobsState } from './useJobs';
@@ -21,14 +22,6 @@ export interface JobsProps {
   version: string;
   /** Id of the example, which the page holds as plain HTML. */
   example: string;
-}
-
-/** The text of a file of jobs, with its schema named. */
-export function fileText(jobs: JobsState): string {
-  const data = JSON.parse(writeContents(jobs.read())) as object;
-  const name = 'jobs.schema.json';
-  const schema = fromFolder() ? name : new URL(`/${name}`, location.href).href;
-  return `${JSON.stringify({ $schema: schema, ...data }, null, 2)}\n`;
 }
 
 const loadEngine = () => import('./engine');
@@ -51,11 +44,7 @@ function Files({ jobs, engine, onPrintAll }: FilesProps) {
     <p class="actions no-print">
       {kept.length > 0 && (
         <>
-          <button
-            type="button"
-            class="button"
-            onClick={() => saveFile('tapped-hole-jobs.json', fileText(jobs), 'application/json')}
-          >
+          <button type="button" class="button" onClick={() => saveJobs(jobs.contents)}>
             {TEXT.save}
           </button>
           <button
@@ -91,35 +80,18 @@ function Files({ jobs, engine, onPrintAll }: FilesProps) {
   );
 }
 
-function Clear({ jobs }: { jobs: JobsState }) {
-  const [asking, setAsking] = useState(false);
-  if (jobs.contents.jobs.length === 0) return null;
+/** Nothing where nothing is kept. */
+function ClearJobs({ jobs }: { jobs: JobsState }) {
+  const { contents } = jobs;
+  if (writeContents(contents) === writeContents(EMPTY)) return null;
   return (
     <div class="job-clear no-print">
-      {asking ? (
-        <>
-          <p>{TEXT.clearAsk}</p>
-          <p class="actions">
-            <button
-              type="button"
-              class="button plain"
-              onClick={() => {
-                jobs.clear();
-                setAsking(false);
-              }}
-            >
-              {TEXT.clearSure}
-            </button>
-            <button type="button" class="link-button" onClick={() => setAsking(false)}>
-              {TEXT.cancel}
-            </button>
-          </p>
-        </>
-      ) : (
-        <button type="button" class="link-button" onClick={() => setAsking(true)}>
-          {TEXT.clear}
-        </button>
-      )}
+      <Clear
+        label={TEXT.clear}
+        ask={TEXT.clearAsk}
+        onSave={() => saveJobs(contents)}
+        onClear={jobs.clear}
+      />
     </div>
   );
 }
@@ -170,7 +142,7 @@ export function Jobs({ version, example }: JobsProps) {
 
   return (
     <>
-      <Standing jobs={jobs} />
+      <Keeping kept={jobs} name="tapped-hole-jobs" onSave={saveJobs} />
       {engine && query !== '' && (
         <engine.AddHole query={query} jobs={jobs} version={version} onDone={done} />
       )}
@@ -203,7 +175,7 @@ export function Jobs({ version, example }: JobsProps) {
             onPrint={() => print(job.id)}
           />
         ))}
-      <Clear jobs={jobs} />
+      <ClearJobs jobs={jobs} />
     </>
   );
 }

@@ -4,7 +4,8 @@ import type { DrawingPlan } from '../../core/drawing/types';
 import { requestInputs } from '../address/request';
 import { holeToKeep } from '../jobs/planned';
 import { keepChange, newJob, openJobs } from '../jobs/store';
-import { jobStore, keptText } from '../jobs/useJobs';
+import { keptText } from '../jobs/useJobs';
+import { browserStore } from '../state/shelf';
 import type { Unit } from '../words';
 import type { PartInputs } from './inputs';
 import { TEXT } from '../words/en/part';
@@ -16,7 +17,7 @@ export function keepPart(
   unit: Unit,
   version: string,
 ): string {
-  const store = jobStore();
+  const store = browserStore();
   const job = newJob(openJobs(store).contents.jobs, values);
   const holes = drawing.holes.flatMap(({ request, callout }) =>
     request && callout.ok

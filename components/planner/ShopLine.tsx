@@ -18,7 +18,7 @@ interface Props {
 
 /** Nothing where the shop has kept no reading of this thread in this material. */
 export function ShopLine({ plan, request, unit, printed = false }: Props) {
-  const { kept, refresh } = useReadings();
+  const { kept, remove } = useReadings();
   const best = bestTap(plan);
   if (!best || kept.length === 0) return null;
   const tap = {
@@ -42,7 +42,7 @@ export function ShopLine({ plan, request, unit, printed = false }: Props) {
             </Notice>
           )}
           <NumberList rows={rows} />
-          {!printed && <Readings kept={used} unit={unit} onRemoved={refresh} />}
+          {!printed && <Readings kept={used} unit={unit} onRemove={remove} />}
         </div>
       ))}
     </section>

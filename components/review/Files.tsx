@@ -1,11 +1,12 @@
 /** Progress carried off, brought in, or cleared. */
 
-import { useState } from 'preact/hooks';
 import { FileButton } from '../fields/FileButton';
+import { Clear } from '../state/Clear';
 import { saveFile } from '../state/saveFile';
+import { KEEPING } from '../words/en/keeping';
 import { REVIEW } from '../words/en/review';
 import { joined } from './progress';
-import { readProgress, writeProgress } from './shape';
+import { readProgress, writeProgress, type Progress } from './shape';
 import type { ProgressState } from './useProgress';
 
 interface Props {
@@ -13,8 +14,17 @@ interface Props {
   onSaid: (said: string) => void;
 }
 
+/** Hands the reader the progress as a file. */
+export function saveProgress(contents: Progress): void {
+  const text = `${writeProgress(contents, 2)}\n`;
+  saveFile('tapped-hole-review.json', text, 'application/json');
+}
+
 /** Takes a file's progress in, and says what came of it. */
-export function openFile(progress: Pick<ProgressState, 'change'>, text: string): string {
+export function openFile(
+  progress: { change: (make: (kept: Progress) => Progress) => unknown },
+  text: string,
+): string {
   const read = readProgress(text);
   if (read.state === 'damaged') return REVIEW.notOurs;
   if (read.state === 'newer') return REVIEW.newerFile;
@@ -23,53 +33,35 @@ export function openFile(progress: Pick<ProgressState, 'change'>, text: string):
 }
 
 export function Files({ progress, onSaid }: Props) {
-  const [asking, setAsking] = useState(false);
   const { contents } = progress;
   const empty = Object.keys(contents.standings).length === 0;
-  const save = () =>
-    saveFile('tapped-hole-review.json', `${writeProgress(contents, 2)}\n`, 'application/json');
-  if (asking) {
-    return (
-      <>
-        <p>{REVIEW.clearAsk}</p>
-        <p class="actions">
-          <button
-            type="button"
-            class="button plain"
-            onClick={() => {
-              progress.clear();
-              setAsking(false);
-              onSaid(REVIEW.cleared);
-            }}
-          >
-            {REVIEW.clearSure}
-          </button>
-          <button type="button" class="link-button" onClick={() => setAsking(false)}>
-            {REVIEW.keep}
-          </button>
-        </p>
-      </>
-    );
-  }
   return (
-    <p class="actions">
+    <>
+      <p class="actions">
+        {!empty && (
+          <button type="button" class="button plain" onClick={() => saveProgress(contents)}>
+            {REVIEW.save}
+          </button>
+        )}
+        <FileButton
+          name="review-file"
+          label={REVIEW.open}
+          accept=".json,application/json"
+          onText={(text) => onSaid(openFile(progress, text))}
+          onFailure={() => onSaid(REVIEW.notOpened)}
+        />
+      </p>
       {!empty && (
-        <button type="button" class="button plain" onClick={save}>
-          {REVIEW.save}
-        </button>
+        <Clear
+          label={REVIEW.clear}
+          ask={REVIEW.clearAsk}
+          onSave={() => saveProgress(contents)}
+          onClear={() => {
+            const outcome = progress.clear();
+            onSaid(outcome === 'kept' ? REVIEW.cleared : KEEPING[outcome]);
+          }}
+        />
       )}
-      <FileButton
-        name="review-file"
-        label={REVIEW.open}
-        accept=".json,application/json"
-        onText={(text) => onSaid(openFile(progress, text))}
-        onFailure={() => onSaid(REVIEW.notOpened)}
-      />
-      {!empty && (
-        <button type="button" class="link-button" onClick={() => setAsking(true)}>
-          {REVIEW.clear}
-        </button>
-      )}
-    </p>
+    </>
   );
 }

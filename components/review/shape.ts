@@ -3,6 +3,7 @@
 import * as v from 'valibot';
 import type { Standing } from '../../core/review/schedule';
 import type { Shelf, ShelfRead } from '../state/shelf';
+import { isObject, openVersioned } from '../state/versioned';
 
 export const FORMAT = 'tapped-hole-handbook review';
 export const VERSION = 1;
@@ -23,11 +24,6 @@ export interface Progress {
 
 export const EMPTY: Progress = { lessons: [], standings: {}, unread: [] };
 
-type Loose = Record<string, unknown>;
-
-const isObject = (data: unknown): data is Loose =>
-  typeof data === 'object' && data !== null && !Array.isArray(data);
-
 /** Standings that can be read, and the others as they stood. */
 function standingsIn(data: unknown): Pick<Progress, 'standings' | 'unread'> {
   if (data === undefined) return { standings: {}, unread: [] };
@@ -44,16 +40,9 @@ function standingsIn(data: unknown): Pick<Progress, 'standings' | 'unread'> {
 
 /** Reads a store's or a file's text. Never throws. */
 export function readProgress(text: string): ShelfRead<Progress> {
-  let data: unknown;
-  try {
-    data = JSON.parse(text.replace(/^\ufeff/, ''));
-  } catch {
-    return { state: 'damaged' };
-  }
-  if (!isObject(data) || data['format'] !== FORMAT) return { state: 'damaged' };
-  const version = data['version'];
-  if (!Number.isInteger(version) || Number(version) < 1) return { state: 'damaged' };
-  if (Number(version) > VERSION) return { state: 'newer' };
+  const opened = openVersioned(text, VERSION, FORMAT);
+  if (opened.state !== 'read') return opened;
+  const { data } = opened;
   const listed = data['lessons'] ?? [];
   const lessons = Array.isArray(listed) ? listed.filter((each) => v.is(NAME, each)) : [];
   const oddLessons = Array.isArray(listed) ? listed.filter((each) => !v.is(NAME, each)) : [listed];

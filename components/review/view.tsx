@@ -3,10 +3,10 @@
 import { useState } from 'preact/hooks';
 import { isRelearning } from '../../core/review/schedule';
 import { sessionOf } from '../../core/review/session';
+import { Keeping } from '../state/Keeping';
 import { REVIEW } from '../words/en/review';
 import { fill } from '../words/template';
-import { Condition } from './Condition';
-import { Files } from './Files';
+import { Files, saveProgress } from './Files';
 import { answered, daysOf, withLesson } from './progress';
 import type { Progress } from './shape';
 import { Sitting, type Prompt } from './Sitting';
@@ -85,7 +85,7 @@ export function Review({ lessons, prompts }: ReviewProps) {
 
   return (
     <div class="review">
-      <Condition progress={progress} />
+      <Keeping kept={progress} name="tapped-hole-review" onSave={saveProgress} />
       {sitting ? (
         <Sitting
           prompts={sitting}

@@ -1,10 +1,12 @@
 /** The switch in the header: millimetres or inches, for every length on the page. */
 
+import { useState } from 'preact/hooks';
 import { UNITS as WORDS } from '../words/en/fields';
 import { chooseUnit, UNITS, useUnit } from './units';
 
 export function UnitSwitch() {
   const unit = useUnit();
+  const [kept, setKept] = useState(true);
   return (
     <fieldset class="units">
       <legend class="unseen">{WORDS.lengthsIn}</legend>
@@ -17,12 +19,13 @@ export function UnitSwitch() {
               value={choice}
               checked={unit === choice}
               autocomplete="off"
-              onChange={() => chooseUnit(choice)}
+              onChange={() => setKept(chooseUnit(choice) === 'kept')}
             />
             <span>{WORDS[choice]}</span>
           </label>
         ))}
       </div>
+      {!kept && <small role="status">{WORDS.notSaved}</small>}
     </fieldset>
   );
 }

@@ -25,7 +25,7 @@ import { MATERIAL_IDS } from '../../core/material/material';
 import { GROUPS } from '../../core/material/own';
 import type { ShopReading } from '../../core/plan/learned';
 import { LOADED_STYLES } from '../../core/plan/tap-load';
-import { keep, readKept, type Store } from './device';
+import type { Kept } from './device';
 
 const length = pipe(number(), minValue(0), maxValue(1000));
 
@@ -79,24 +79,24 @@ function readingIn(entry: unknown): ShopReading | undefined {
   return reading;
 }
 
-/** Every reading on this device that can be read, oldest first. */
-export function keptReadings(store: Store): KeptReading[] {
-  return (readKept(store).readings ?? []).flatMap((entry, place) => {
+/** Every reading among what is kept that can be read, oldest first. */
+export function readingsOf({ readings = [] }: Kept): KeptReading[] {
+  return readings.flatMap((entry, place) => {
     const reading = readingIn(entry);
     return reading ? [{ place, reading }] : [];
   });
 }
 
-/** Adds a reading. False when the device would not take it. */
-export function keepReading(store: Store, reading: ShopReading): boolean {
-  return keep(store, { readings: [...(readKept(store).readings ?? []), reading] });
+/** What is kept, with a reading more. */
+export function withReading(kept: Kept, reading: ShopReading): Kept {
+  return { ...kept, readings: [...(kept.readings ?? []), reading] };
 }
 
-/** Takes the reading at a place away, if it is still the one that was meant. False when nothing was done. */
-export function removeReading(store: Store, { place, reading }: KeptReading): boolean {
-  const kept = readKept(store).readings ?? [];
+/** What is kept, without the reading at a place, if it is still the one that was meant. */
+export function withoutReading(kept: Kept, { place, reading }: KeptReading): Kept {
+  const { readings = [] } = kept;
   // Both in the schema's own order, however the entry was written.
-  const there = readingIn(kept[place]);
-  if (JSON.stringify(there) !== JSON.stringify(readingIn(reading))) return false;
-  return keep(store, { readings: kept.filter((_, index) => index !== place) });
+  const there = readingIn(readings[place]);
+  if (JSON.stringify(there) !== JSON.stringify(readingIn(reading))) return kept;
+  return { ...kept, readings: readings.filter((_, index) => index !== place) };
 }

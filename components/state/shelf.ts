@@ -1,7 +1,8 @@
 /**
- * One kind of thing in the browser's store: read, changed and written back in one go, so that two tabs
- * change only what they mean to. What cannot be read is set aside under a key of its own, never dropped; a
- * store written by a later version is not touched at all. Nothing here throws.
+ * The one way to keep something in the browser's store. A shelf is one kind of thing under one key: read,
+ * changed and written back in one go, so that two tabs change only what they mean to. What cannot be read
+ * is set aside under a key of its own, never dropped; a store written by a later version is not touched at
+ * all. A store that is full or blocked never breaks a page: the outcome says so.
  */
 
 export type Store = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -20,59 +21,61 @@ export interface Shelf<Contents> {
   write: (contents: Contents) => string;
 }
 
-/** `blocked`: the browser keeps nothing here. */
-export type Condition = 'good' | 'blocked' | 'newer';
+/** `full`: no room; `blocked`: the browser keeps nothing here; `newer`: a later version wrote it. */
+export type Unkept = 'full' | 'blocked' | 'newer';
+
+export type Outcome = 'kept' | Unkept;
 
 export interface OnShelf<Contents> {
   contents: Contents;
-  condition: Condition;
-  /** Texts that were set aside, oldest first. */
+  condition: 'good' | Unkept;
+  /** Texts that could not be read, oldest first. */
   aside: string[];
 }
 
-export type Outcome = 'kept' | 'full' | 'blocked' | 'newer';
-
-const asideKey = (key: string, number: number): string => `${key}-set-aside-${number}`;
-
-function asideTexts(store: Store, key: string): string[] {
-  const texts: string[] = [];
+/** What was set aside, oldest first. The key without a number is the one an earlier version used. */
+function setAsides(store: Store, key: string): { key: string; text: string }[] {
+  const found: { key: string; text: string }[] = [];
+  const older = store.getItem(`${key}-set-aside`);
+  if (older !== null) found.push({ key: `${key}-set-aside`, text: older });
   for (let number = 1; ; number += 1) {
-    const text = store.getItem(asideKey(key, number));
-    if (text === null) return texts;
-    texts.push(text);
+    const text = store.getItem(`${key}-set-aside-${number}`);
+    if (text === null) return found;
+    found.push({ key: `${key}-set-aside-${number}`, text });
   }
 }
 
 /** Sets a text aside; false when there is no room for it. */
 function setAside(store: Store, key: string, text: string): boolean {
-  const held = asideTexts(store, key);
-  if (held.includes(text)) return true;
+  if (setAsides(store, key).some((each) => each.text === text)) return true;
+  let number = 1;
+  while (store.getItem(`${key}-set-aside-${number}`) !== null) number += 1;
   try {
-    store.setItem(asideKey(key, held.length + 1), text);
+    store.setItem(`${key}-set-aside-${number}`, text);
     return true;
   } catch {
     return false;
   }
 }
 
-/** What is kept, and how the store stands. */
+/** What is kept, and how the store stands. Never throws. */
 export function openShelf<Contents>(
   store: Store | null,
-  shelf: Shelf<Contents>,
+  { key, empty, read }: Shelf<Contents>,
 ): OnShelf<Contents> {
-  const blocked: OnShelf<Contents> = { contents: shelf.empty, condition: 'blocked', aside: [] };
+  const blocked: OnShelf<Contents> = { contents: empty, condition: 'blocked', aside: [] };
   if (!store) return blocked;
   try {
-    const text = store.getItem(shelf.key);
-    const read = text === null ? null : shelf.read(text);
-    if (read?.state === 'newer') return { ...blocked, condition: 'newer' };
-    if (read?.state === 'damaged') {
-      // Without room to set it aside it stays where it is, and nothing is written over it.
-      if (!setAside(store, shelf.key, text!)) return { ...blocked, aside: [text!] };
-      store.removeItem(shelf.key);
-    }
-    const contents = read?.state === 'read' ? read.contents : shelf.empty;
-    return { contents, condition: 'good', aside: asideTexts(store, shelf.key) };
+    const text = store.getItem(key);
+    const found = text === null ? null : read(text);
+    // Without room to set it aside it stays where it is, and nothing is written over it.
+    const stuck = found?.state === 'damaged' && !setAside(store, key, text!);
+    if (found?.state === 'damaged' && !stuck) store.removeItem(key);
+    return {
+      contents: found?.state === 'read' ? found.contents : empty,
+      condition: stuck ? 'full' : found?.state === 'newer' ? 'newer' : 'good',
+      aside: [...setAsides(store, key).map((each) => each.text), ...(stuck ? [text!] : [])],
+    };
   } catch {
     return blocked;
   }
@@ -85,23 +88,45 @@ export function changeShelf<Contents>(
   change: (contents: Contents) => Contents,
 ): Outcome {
   const { contents, condition } = openShelf(store, shelf);
-  if (!store || condition !== 'good') return condition === 'newer' ? 'newer' : 'blocked';
+  if (!store || condition !== 'good') return condition === 'good' ? 'blocked' : condition;
+  const text = shelf.write(change(contents));
   try {
-    store.setItem(shelf.key, shelf.write(change(contents)));
+    store.setItem(shelf.key, text);
     return 'kept';
   } catch {
     return 'full';
   }
 }
 
-/** Forgets what was set aside; the reader has been offered it as a file. */
-export function forgetAside(store: Store, key: string): void {
+/** Forgets texts that could not be read, once they were offered as a file; one that was not stays. */
+export function forgetAside(store: Store, key: string, offered: readonly string[]): void {
   try {
-    for (let number = asideTexts(store, key).length; number > 0; number -= 1) {
-      store.removeItem(asideKey(key, number));
-    }
+    const held = setAsides(store, key);
+    if (!held.every(({ text }) => offered.includes(text))) return;
+    for (const each of held.reverse()) store.removeItem(each.key);
+    // There was no room to set this one aside.
+    if (offered.includes(store.getItem(key) ?? '')) store.removeItem(key);
   } catch {
     // A store that is blocked holds nothing to forget.
+  }
+}
+
+/** Clears a shelf and what was set aside of it; a later version's is left alone. */
+export function clearShelf<Contents>(
+  store: Store | null,
+  shelf: Shelf<Contents>,
+  offered: readonly string[],
+): Outcome {
+  const { condition } = openShelf(store, shelf);
+  if (!store || condition === 'blocked' || condition === 'newer') {
+    return condition === 'newer' ? 'newer' : 'blocked';
+  }
+  forgetAside(store, shelf.key, offered);
+  try {
+    if (condition === 'good') store.removeItem(shelf.key);
+    return 'kept';
+  } catch {
+    return 'blocked';
   }
 }
 

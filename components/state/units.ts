@@ -5,7 +5,8 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Unit } from '../words';
-import { deviceStore, keep, readKept } from './device';
+import { DEVICE } from './device';
+import { browserStore, changeShelf, openShelf, type Outcome } from './shelf';
 
 export const UNITS: readonly Unit[] = ['mm', 'in'];
 
@@ -25,16 +26,15 @@ function showUnit(unit: Unit): void {
   change(unit, false);
 }
 
-/** The reader chose a unit: shown and remembered. */
-export function chooseUnit(unit: Unit): void {
-  const store = deviceStore();
-  if (store) keep(store, { unit });
+/** The reader chose a unit: shown, and remembered where the device takes it. */
+export function chooseUnit(unit: Unit): Outcome {
+  const outcome = changeShelf(browserStore(), DEVICE, (kept) => ({ ...kept, unit }));
   change(unit, true);
+  return outcome;
 }
 
 function rememberedUnit(): Unit | undefined {
-  const store = deviceStore();
-  return store ? readKept(store).unit : undefined;
+  return openShelf(browserStore(), DEVICE).contents.unit;
 }
 
 /**

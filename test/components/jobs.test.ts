@@ -18,32 +18,11 @@ import {
   type Contents,
   type Job,
 } from '../../components/jobs/shape';
-import {
-  changed,
-  freshId,
-  KEY,
-  keepChange,
-  openJobs,
-  type Store,
-} from '../../components/jobs/store';
+import { changed, freshId, keepChange, openJobs } from '../../components/jobs/store';
 import { INPUT_NAMES } from '../../components/planner/inputs';
 import { CHAMFER_CLASSES } from '../../core/chamfer/chamfer';
 import { planHole } from '../../core';
-
-/** A store like the browser's; `room` is how many characters it takes. */
-function memory(room = Infinity): Store & { held: Map<string, string> } {
-  const held = new Map<string, string>();
-  return {
-    held,
-    getItem: (key) => held.get(key) ?? null,
-    removeItem: (key) => void held.delete(key),
-    setItem: (key, text) => {
-      const others = [...held].reduce((sum, [k, t]) => (k === key ? sum : sum + t.length), 0);
-      if (others + text.length > room) throw new Error('QuotaExceededError');
-      held.set(key, text);
-    },
-  };
-}
+import { memory } from '../tools/memory';
 
 const text = fc.string({ unit: 'binary', maxLength: 40 });
 const hole = fc.record({
@@ -183,13 +162,6 @@ describe('the store', () => {
     ]);
   });
 
-  test('two tabs with two jobs do not undo each other', () => {
-    const store = memory();
-    keepChange(store, { kind: 'job', job: fresh('a', 'Lid') });
-    keepChange(store, { kind: 'job', job: fresh('b', 'Body') });
-    expect(openJobs(store).contents.jobs.map(({ part }) => part)).toEqual(['Lid', 'Body']);
-  });
-
   test('one job changed in two tabs is kept twice, and said', () => {
     const store = memory();
     keepChange(store, { kind: 'job', job: fresh('a', 'Lid') });
@@ -199,58 +171,6 @@ describe('the store', () => {
     expect(second).toEqual({ ok: true, twice: true });
     const parts = openJobs(store).contents.jobs.map(({ part }) => part);
     expect(parts).toEqual(['Lid, first tab', 'Lid, second tab']);
-  });
-
-  test('a full store says so and keeps what it had', () => {
-    const store = memory(1000);
-    keepChange(store, { kind: 'job', job: { ...fresh('a', 'Lid'), holes: [] } });
-    const many = { ...fresh('b', 'x'.repeat(900)), holes: [] };
-    expect(keepChange(store, { kind: 'job', job: many })).toEqual({ ok: false, why: 'full' });
-    expect(openJobs(store).contents.jobs.map(({ part }) => part)).toEqual(['Lid']);
-  });
-
-  test('a blocked store, or none, says so', () => {
-    const blocked: Store = {
-      getItem: () => {
-        throw new Error('SecurityError');
-      },
-      setItem: () => undefined,
-      removeItem: () => undefined,
-    };
-    for (const store of [blocked, null]) {
-      expect(openJobs(store).standing).toBe('blocked');
-      const kept = keepChange(store, { kind: 'job', job: fresh('a', 'Lid') });
-      expect(kept).toEqual({ ok: false, why: 'blocked' });
-    }
-  });
-
-  test('what cannot be read is set aside whole, each time', () => {
-    const store = memory();
-    for (const broken of ['{', '{"format":"other"}']) {
-      store.setItem(KEY, broken);
-      expect(openJobs(store).contents.jobs).toEqual([]);
-    }
-    expect(openJobs(store).aside).toEqual(['{', '{"format":"other"}']);
-    keepChange(store, { kind: 'job', job: fresh('a', 'Lid') });
-    expect(openJobs(store).aside).toHaveLength(2);
-  });
-
-  test('with no room to set it aside, what cannot be read is not written over', () => {
-    const store = memory(14);
-    store.setItem(KEY, '{"broken":1');
-    expect(keepChange(store, { kind: 'job', job: fresh('a', 'Lid') }).ok).toBe(false);
-    expect(store.held.get(KEY)).toBe('{"broken":1');
-  });
-
-  test('a later version is not touched', () => {
-    const store = memory();
-    const later = JSON.stringify({ format: FORMAT, version: 99, jobs: 'other' });
-    store.setItem(KEY, later);
-    expect(keepChange(store, { kind: 'job', job: fresh('a', 'Lid') })).toEqual({
-      ok: false,
-      why: 'newer',
-    });
-    expect(store.held.get(KEY)).toBe(later);
   });
 
   test('opening the same file twice adds nothing, a changed job stands beside the old one', () => {

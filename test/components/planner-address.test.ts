@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { EXAMPLE } from '../../components/planner/examples';
 import { FIELDS, INPUT_NAMES, type Inputs } from '../../components/planner/inputs';
 import { initialValues, readAddress, writeAddress } from '../../components/state/address';
-import { keep, readKept } from '../../components/state/device';
 
 describe('inputs in the address', () => {
   it('keeps what was typed, as typed', () => {
@@ -48,47 +47,5 @@ describe('inputs in the address', () => {
 
   it('has one name for each input', () => {
     expect(new Set(INPUT_NAMES).size).toBe(INPUT_NAMES.length);
-  });
-});
-
-function store(text: string | null, full = false) {
-  const held = new Map<string, string>();
-  if (text !== null) held.set('tapped-hole-handbook', text);
-  return {
-    held,
-    getItem: (key: string) => held.get(key) ?? null,
-    setItem: (key: string, value: string) => {
-      if (full) throw new DOMException('full', 'QuotaExceededError');
-      held.set(key, value);
-    },
-  };
-}
-
-describe('what the device keeps', () => {
-  it('keeps the unit', () => {
-    const device = store(null);
-    expect(keep(device, { unit: 'in' })).toBe(true);
-    expect(readKept(device).unit).toBe('in');
-  });
-
-  it.each(['not json', '{"version":7,"unit":"mm"}', '{"version":1,"unit":"furlong"}', 'null'])(
-    'sets aside what it cannot read: %s',
-    (text) => {
-      const device = store(text);
-      expect(readKept(device)).toEqual({ version: 1 });
-      keep(device, { unit: 'mm' });
-      expect(device.held.get('tapped-hole-handbook-set-aside')).toBe(text);
-    },
-  );
-
-  it('says when it could not keep something, and breaks nothing', () => {
-    expect(keep(store(null, true), { unit: 'in' })).toBe(false);
-    const blocked = {
-      getItem: () => {
-        throw new DOMException('blocked', 'SecurityError');
-      },
-      setItem: () => undefined,
-    };
-    expect(readKept(blocked)).toEqual({ version: 1 });
   });
 });

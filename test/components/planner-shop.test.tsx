@@ -9,8 +9,10 @@ import { FIELDS, type Inputs } from '../../components/planner/inputs';
 import { fieldProblemText } from '../../components/planner/problems';
 import { ShopLine } from '../../components/planner/ShopLine';
 import { attempt } from '../../components/planner/state';
-import { deviceStore } from '../../components/state/device';
-import { keepReading } from '../../components/state/readings';
+import { DEVICE } from '../../components/state/device';
+import { withReading } from '../../components/state/readings';
+import { changeShelf } from '../../components/state/shelf';
+import type { ShopReading } from '../../core/plan/learned';
 
 beforeEach(() => localStorage.clear());
 afterEach(cleanup);
@@ -80,6 +82,8 @@ describe('what was read on the machine', () => {
     hole: { kind: 'blind' as const },
     fullThread: 16,
   });
+  const keep = (reading: ShopReading) =>
+    changeShelf(localStorage, DEVICE, (kept) => withReading(kept, reading));
   const shown = () => {
     const { plan, request } = attempt(JOB, 'mm');
     return render(<ShopLine plan={plan!} request={request!} unit="mm" />);
@@ -88,7 +92,7 @@ describe('what was read on the machine', () => {
   test('nothing is said where nothing was kept, or for another thread', () => {
     shown();
     expect(screen.queryByText('Your shop')).toBeNull();
-    keepReading(deviceStore()!, { ...read('VMC-A', 6), thread: 'M10x1.5-6H' });
+    keep({ ...read('VMC-A', 6), thread: 'M10x1.5-6H' });
     cleanup();
     shown();
     expect(screen.queryByText('Your shop')).toBeNull();
@@ -102,7 +106,7 @@ describe('what was read on the machine', () => {
       material: 'stainless-austenitic',
     });
     const planned = outcome.ok ? outcome.value.taps[0]!.torque.expected : 0;
-    keepReading(deviceStore()!, read('VMC-A', planned * 1.5));
+    keep(read('VMC-A', planned * 1.5));
     shown();
     expect(await screen.findByText(/On VMC-A: 1\.5 times the handbook.*2026-03-14/)).toBeTruthy();
     expect(screen.getByText('Torque, sharp')).toBeTruthy();

@@ -1,7 +1,7 @@
 /** Torques kept on the device: found again, taken away alone, and nothing lost that cannot be read. */
 import { describe, expect, test } from 'vitest';
-import { keepReading, keptReadings, removeReading } from '../../components/state/readings';
-import { keep, readKept } from '../../components/state/device';
+import { DEVICE, type Kept } from '../../components/state/device';
+import { readingsOf, withoutReading, withReading } from '../../components/state/readings';
 import type { ShopReading } from '../../core/plan/learned';
 
 const READING: ShopReading = {
@@ -17,37 +17,28 @@ const READING: ShopReading = {
   fullThread: 16,
 };
 
-function memory(full = false) {
-  const held = new Map<string, string>();
-  return {
-    getItem: (key: string) => held.get(key) ?? null,
-    setItem: (key: string, text: string) => {
-      if (full) throw new Error('full');
-      held.set(key, text);
-    },
-    held,
-  };
+/** As it comes back from the device. */
+function stored(kept: Kept): Kept {
+  const read = DEVICE.read(DEVICE.write(kept));
+  if (read.state !== 'read') throw new Error(read.state);
+  return read.contents;
 }
 
 describe('readings on the device', () => {
   test('come back as they were kept, beside what else is kept', () => {
-    const store = memory();
-    keep(store, { unit: 'in' });
-    expect(keepReading(store, READING)).toBe(true);
     const own = { name: 'Blue rack', group: 'M' as const, kc11: 2100 };
-    expect(keepReading(store, { ...READING, own, worn: true })).toBe(true);
-    expect(keptReadings(store).map(({ reading }) => reading)).toEqual([
+    const once = withReading({ version: 1, unit: 'in' }, READING);
+    const kept = stored(withReading(once, { ...READING, own, worn: true }));
+    expect(readingsOf(kept).map(({ reading }) => reading)).toEqual([
       READING,
       { ...READING, own, worn: true },
     ]);
-    expect(readKept(store).unit).toBe('in');
+    expect(kept.unit).toBe('in');
   });
 
   test('a through hole keeps its thickness', () => {
-    const store = memory();
     const through: ShopReading = { ...READING, hole: { kind: 'through', thickness: 20 } };
-    keepReading(store, through);
-    expect(keptReadings(store)[0]?.reading).toEqual(through);
+    expect(readingsOf(stored(withReading(DEVICE.empty, through)))[0]?.reading).toEqual(through);
   });
 
   test.each([
@@ -57,32 +48,16 @@ describe('readings on the device', () => {
     ['a day that is none', { ...READING, taken: 'yesterday' }],
     ['nothing', null],
   ])('%s is not used and not lost', (_, strange) => {
-    const store = memory();
-    keep(store, { readings: [strange, READING] });
-    expect(keptReadings(store)).toEqual([{ place: 1, reading: READING }]);
-    keepReading(store, { ...READING, torque: 6 });
-    removeReading(store, { place: 1, reading: READING });
-    expect(readKept(store).readings).toEqual([strange, { ...READING, torque: 6 }]);
+    const kept = stored({ version: 1, readings: [strange, READING] });
+    expect(readingsOf(kept)).toEqual([{ place: 1, reading: READING }]);
+    const more = withReading(kept, { ...READING, torque: 6 });
+    const less = withoutReading(more, { place: 1, reading: READING });
+    expect(less.readings).toEqual([strange, { ...READING, torque: 6 }]);
   });
 
   test('only the one that was meant is removed, even when another tab has moved it', () => {
-    const store = memory();
-    keepReading(store, READING);
-    keepReading(store, { ...READING, torque: 6 });
-    const [first] = keptReadings(store);
-    keep(store, { readings: [{ ...READING, torque: 6 }] });
-    expect(removeReading(store, first!)).toBe(false);
-    expect(keptReadings(store)).toHaveLength(1);
-  });
-
-  test('a full device says so', () => {
-    expect(keepReading(memory(true), READING)).toBe(false);
-  });
-
-  test('a list that is no list is set aside like any other unreadable text', () => {
-    const store = memory();
-    store.held.set('tapped-hole-handbook', '{"version":1,"readings":"five"}');
-    expect(keptReadings(store)).toEqual([]);
-    expect(store.held.get('tapped-hole-handbook-set-aside')).toContain('five');
+    const [first] = readingsOf({ version: 1, readings: [READING, { ...READING, torque: 6 }] });
+    const meanwhile = { version: 1, readings: [{ ...READING, torque: 6 }] };
+    expect(withoutReading(meanwhile, first!)).toBe(meanwhile);
   });
 });

@@ -14,23 +14,10 @@ import {
   type Progress,
 } from '../../components/review/shape';
 import { Review } from '../../components/review/view';
-import { changeShelf, openShelf, type Store } from '../../components/state/shelf';
+import { changeShelf, openShelf } from '../../components/state/shelf';
+import { KEEPING } from '../../components/words/en/keeping';
 import { REVIEW } from '../../components/words/en/review';
-
-/** A store like the browser's; `room` is how many characters it takes. */
-function memory(room = Infinity): Store & { held: Map<string, string> } {
-  const held = new Map<string, string>();
-  return {
-    held,
-    getItem: (key) => held.get(key) ?? null,
-    removeItem: (key) => void held.delete(key),
-    setItem: (key, text) => {
-      const others = [...held].reduce((sum, [k, t]) => (k === key ? sum : sum + t.length), 0);
-      if (others + text.length > room) throw new Error('QuotaExceededError');
-      held.set(key, text);
-    },
-  };
-}
+import { memory } from '../tools/memory';
 
 const DAY = 20_000;
 const asked =
@@ -103,60 +90,11 @@ describe('a file of progress', () => {
 });
 
 describe('the store', () => {
-  test('two tabs that ask different questions keep both', () => {
-    const store = memory();
-    changeShelf(store, SHELF, asked('a/1'));
-    changeShelf(store, SHELF, asked('b/1'));
-    expect(Object.keys(openShelf(store, SHELF).contents.standings)).toEqual(['a/1', 'b/1']);
-  });
-
   test('the same question in two tabs at once earns one rest, not two', () => {
     const store = memory();
     changeShelf(store, SHELF, asked('a/1', DAY));
     changeShelf(store, SHELF, asked('a/1', DAY + 0.001));
     expect(openShelf(store, SHELF).contents.standings['a/1']?.interval).toBeCloseTo(2, 1);
-  });
-
-  test('full: it says so and keeps what it had', () => {
-    const store = memory(170);
-    expect(changeShelf(store, SHELF, asked('a/1'))).toBe('kept');
-    expect(changeShelf(store, SHELF, asked('b/'.padEnd(150, 'x')))).toBe('full');
-    expect(Object.keys(openShelf(store, SHELF).contents.standings)).toEqual(['a/1']);
-  });
-
-  test('blocked, or none: it says so', () => {
-    const throws = () => {
-      throw new Error('SecurityError');
-    };
-    for (const store of [{ getItem: throws, setItem: throws, removeItem: throws }, null]) {
-      expect(openShelf(store, SHELF).condition).toBe('blocked');
-      expect(changeShelf(store, SHELF, asked('a/1'))).toBe('blocked');
-    }
-  });
-
-  test('damaged: what stood there is set aside whole, each time', () => {
-    const store = memory();
-    for (const broken of ['{', '{"format":"other"}']) {
-      store.setItem(KEY, broken);
-      expect(openShelf(store, SHELF).contents).toEqual(EMPTY);
-    }
-    changeShelf(store, SHELF, asked('a/1'));
-    expect(openShelf(store, SHELF).aside).toEqual(['{', '{"format":"other"}']);
-  });
-
-  test('damaged, with no room to set it aside: nothing is written over it', () => {
-    const store = memory(14);
-    store.setItem(KEY, '{"broken":1');
-    expect(changeShelf(store, SHELF, asked('a/1'))).toBe('blocked');
-    expect(store.held.get(KEY)).toBe('{"broken":1');
-  });
-
-  test('of a later version: not touched', () => {
-    const store = memory();
-    const later = `{"format":"${FORMAT}","version":9,"all":"new"}`;
-    store.setItem(KEY, later);
-    expect(changeShelf(store, SHELF, asked('a/1'))).toBe('newer');
-    expect(store.held.get(KEY)).toBe(later);
   });
 });
 
@@ -234,19 +172,19 @@ describe('the page', () => {
     });
     press(REVIEW.show);
     press(REVIEW.knew);
-    expect(await screen.findByText(REVIEW.unsaved)).toBeTruthy();
+    expect(await screen.findByText(KEEPING.unsaved)).toBeTruthy();
     full.mockRestore();
     expect(kept().standings).toEqual({});
     press(REVIEW.show);
     press(REVIEW.knew);
     expect(Object.keys(kept().standings).sort()).toEqual(['a/1', 'b/1']);
-    expect(screen.queryByText(REVIEW.unsaved)).toBeNull();
+    expect(screen.queryByText(KEEPING.unsaved)).toBeNull();
   });
 
   test('what cannot be read is offered as a file', async () => {
     window.localStorage.setItem(KEY, '{half');
     render(<Review lessons={lessons} prompts={prompts} />);
-    expect(await screen.findByRole('button', { name: REVIEW.asideSave })).toBeTruthy();
+    expect(await screen.findByRole('button', { name: KEEPING.asideSave })).toBeTruthy();
   });
 
   test('a file is taken in, or refused with nothing changed', () => {

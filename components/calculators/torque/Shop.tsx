@@ -1,12 +1,15 @@
 /** What this shop read on its own machines: kept here, used here, taken away here. */
 
-import { useEffect, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { TextField } from '../../fields/TextField';
 import { Notice } from '../../result/Notice';
 import { NumberList } from '../../result/NumberList';
-import { deviceStore } from '../../state/device';
-import { keepReading, keptReadings, removeReading, type KeptReading } from '../../state/readings';
+import { DEVICE, type Kept } from '../../state/device';
+import { NotSaved, SetAside } from '../../state/Keeping';
+import { readingsOf, withoutReading, withReading, type KeptReading } from '../../state/readings';
 import { saveFile } from '../../state/saveFile';
+import type { Outcome } from '../../state/shelf';
+import { useShelf, type Shelved } from '../../state/useShelf';
 import type { Unit } from '../../words/format';
 import { HINTS } from '../../words/en/calculators/torque/messages';
 import { learnedByMachine, readingText, today } from './learned';
@@ -18,25 +21,20 @@ interface Props {
   unit: Unit;
 }
 
+/** The readings of this device, and the shelf they stand on. */
 export function useReadings() {
-  const [kept, setKept] = useState<KeptReading[]>([]);
-  const refresh = () => {
-    const store = deviceStore();
-    setKept(store ? keptReadings(store) : []);
+  const shelf = useShelf(DEVICE);
+  return {
+    shelf,
+    kept: useMemo(() => readingsOf(shelf.contents), [shelf.contents]),
+    remove: (one: KeptReading) => void shelf.change((all) => withoutReading(all, one)),
   };
-  useEffect(() => {
-    refresh();
-    // Another tab may have kept or removed one.
-    window.addEventListener('storage', refresh);
-    return () => window.removeEventListener('storage', refresh);
-  }, []);
-  return { kept, refresh };
 }
 
-function Keep({ answer, onKept }: { answer: TorqueAnswer; onKept: () => void }) {
+function Keep({ answer, shelf }: { answer: TorqueAnswer; shelf: Shelved<Kept> }) {
   const [machine, setMachine] = useState('');
   const [problem, setProblem] = useState<string | undefined>();
-  const [said, setSaid] = useState<'kept' | 'not-kept' | null>(null);
+  const [outcome, setOutcome] = useState<Outcome>();
   const { read } = answer;
   if (!read) return <p>{SHOP.none}</p>;
   const reading = { ...read, machine: machine.trim(), taken: today() };
@@ -44,10 +42,7 @@ function Keep({ answer, onKept }: { answer: TorqueAnswer; onKept: () => void }) 
     event.preventDefault();
     if (reading.machine === '') return setProblem(SHOP.machineMissing);
     setProblem(undefined);
-    const store = deviceStore();
-    const taken = store !== null && keepReading(store, reading);
-    setSaid(taken ? 'kept' : 'not-kept');
-    if (taken) onKept();
+    setOutcome(shelf.change((all) => withReading(all, reading)));
   };
   return (
     <form noValidate autocomplete="off" onSubmit={send} aria-label={SHOP.form}>
@@ -64,22 +59,14 @@ function Keep({ answer, onKept }: { answer: TorqueAnswer; onKept: () => void }) 
           {SHOP.keep}
         </button>
       </p>
-      <p role="status">{said === 'kept' ? SHOP.kept : ''}</p>
-      {said === 'not-kept' && (
-        <Notice level="amber" title={SHOP.notKept}>
-          <p>{SHOP.notKeptText}</p>
-          <p>
-            <button
-              type="button"
-              class="link-button"
-              onClick={() =>
-                saveFile(SHOP.fileName, JSON.stringify(reading, null, 2), 'application/json')
-              }
-            >
-              {SHOP.saveFile}
-            </button>
-          </p>
-        </Notice>
+      <p role="status">{outcome === 'kept' ? SHOP.kept : ''}</p>
+      {outcome && outcome !== 'kept' && (
+        <NotSaved
+          why={outcome}
+          onSave={() =>
+            saveFile(SHOP.fileName, JSON.stringify(reading, null, 2), 'application/json')
+          }
+        />
       )}
     </form>
   );
@@ -88,20 +75,15 @@ function Keep({ answer, onKept }: { answer: TorqueAnswer; onKept: () => void }) 
 export function Readings(props: {
   kept: readonly KeptReading[];
   unit: Unit;
-  onRemoved: () => void;
+  onRemove: (one: KeptReading) => void;
 }) {
-  const { kept, unit, onRemoved } = props;
-  const remove = (one: KeptReading) => {
-    const store = deviceStore();
-    if (store) removeReading(store, one);
-    onRemoved();
-  };
+  const { kept, unit, onRemove } = props;
   return (
     <ul class="readings">
       {kept.map((one) => (
         <li key={one.place}>
           {readingText(one.reading, HINTS.edges, unit)}{' '}
-          <button type="button" class="link-button" onClick={() => remove(one)}>
+          <button type="button" class="link-button" onClick={() => onRemove(one)}>
             {SHOP.remove}
             <span class="unseen"> {readingText(one.reading, HINTS.edges, unit)}</span>
           </button>
@@ -112,13 +94,14 @@ export function Readings(props: {
 }
 
 export function Shop({ answer, unit }: Props) {
-  const { kept, refresh } = useReadings();
+  const { kept, remove, shelf } = useReadings();
   const { thread, request, load, chamfer, fluid } = answer;
   const tap = { thread: thread.designation, request, style: load.style, chamfer, fluid };
   const learned = learnedByMachine(tap, kept, unit);
   return (
     <section class="shop no-print">
       <h2>{SHOP.heading}</h2>
+      <SetAside kept={shelf} name="torque-readings" />
       {learned.map(({ machine, title, rows, used, disagree }) => (
         <div key={machine}>
           <h3>{title}</h3>
@@ -128,10 +111,10 @@ export function Shop({ answer, unit }: Props) {
             </Notice>
           )}
           <NumberList rows={rows} />
-          <Readings kept={used} unit={unit} onRemoved={refresh} />
+          <Readings kept={used} unit={unit} onRemove={remove} />
         </div>
       ))}
-      <Keep answer={answer} onKept={refresh} />
+      <Keep answer={answer} shelf={shelf} />
     </section>
   );
 }

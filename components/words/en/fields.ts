@@ -13,5 +13,6 @@ export const UNITS = {
   mm: 'mm',
   in: 'inch',
   readIn: { mm: 'Depths here are in mm.', in: 'Depths here are in inches.' },
+  notSaved: 'Not saved for your next visit.',
   turnTo: { mm: 'Use mm', in: 'Use inches' },
 } as const;

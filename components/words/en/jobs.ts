@@ -31,22 +31,9 @@ export const TEXT = {
   unnamed: 'Job without a name',
   changed: 'This version answers differently than when it was kept. It said then:',
   noAnswer: 'What was typed for this hole gives no answer. Open it in the planner to mend it.',
-  clear: 'Clear this device',
-  clearAsk: 'Everything kept here by these pages goes. Save a file first.',
-  clearSure: 'Clear it',
-  blocked:
-    'This browser keeps nothing for this page, perhaps by its settings. What you do here is not saved: save a file.',
-  newer:
-    'What is kept here was written by a newer version of the handbook. It is left untouched and nothing is saved over it. Load the page again.',
-  aside: 'Something kept here could not be read',
-  asideText:
-    'It was set aside as it stood, and nothing of it is lost. Save it to a file to mend it or send it on.',
-  asideSave: 'Save what could not be read',
-  asideForget: 'Forget it',
-  unread: 'Some entries could not be read. They are kept as they stand and go into every file.',
-  full: 'Not saved: this browser has no room left. Save a file, then remove jobs that are done.',
-  notSaved: 'Not saved: this browser keeps nothing for this page. Save a file.',
-  notSavedNewer: 'Not saved: a newer version of the handbook wrote what is kept here.',
+  clear: 'Clear the jobs and the drawer',
+  clearAsk:
+    'All jobs, taps, drills and machines kept in this browser go for good. Save a file first.',
   twice: 'Another tab had changed this job meanwhile. Yours was kept as a copy beside it.',
   kept: 'Kept.',
   removed: 'Removed.',

@@ -22,5 +22,6 @@ export const UNITS: Same<typeof english.UNITS> = {
     mm: 'Aquí las profundidades van en mm.',
     in: 'Aquí las profundidades van en pulgadas.',
   },
+  notSaved: 'Sin guardar para su próxima visita.',
   turnTo: { mm: 'Usar mm', in: 'Usar pulgadas' },
 };

@@ -35,22 +35,9 @@ export const TEXT: Same<typeof english.TEXT> = {
   changed: 'Esta versión contesta distinto que cuando se guardó. Entonces decía:',
   noAnswer:
     'Lo escrito para este agujero no da respuesta. Ábralo en el planificador para corregirlo.',
-  clear: 'Borrar este dispositivo',
-  clearAsk: 'Se va todo lo que estas páginas guardan aquí. Guarde antes un archivo.',
-  clearSure: 'Borrarlo',
-  blocked:
-    'Este navegador no guarda nada de esta página, quizá por su configuración. Lo que haga aquí no queda: guarde un archivo.',
-  newer:
-    'Lo guardado aquí lo escribió una versión más nueva del manual. Se deja como está y no se guarda nada encima. Cargue otra vez la página.',
-  aside: 'Algo de lo guardado aquí no se pudo leer',
-  asideText:
-    'Se apartó tal como estaba y no se pierde nada. Guárdelo en un archivo para corregirlo o enviarlo.',
-  asideSave: 'Guardar lo que no se pudo leer',
-  asideForget: 'Olvidarlo',
-  unread: 'Algunas entradas no se pudieron leer. Quedan como están y van en cada archivo.',
-  full: 'Sin guardar: a este navegador no le queda sitio. Guarde un archivo y quite los trabajos terminados.',
-  notSaved: 'Sin guardar: este navegador no guarda nada de esta página. Guarde un archivo.',
-  notSavedNewer: 'Sin guardar: lo que hay aquí lo escribió una versión más nueva del manual.',
+  clear: 'Borrar los trabajos y el cajón',
+  clearAsk:
+    'Se van para siempre todos los trabajos, machos, brocas y máquinas guardados en este navegador. Guarde antes un archivo.',
   twice:
     'Mientras tanto otra pestaña había cambiado este trabajo. El suyo se guardó como copia al lado.',
   kept: 'Guardado.',

@@ -12,7 +12,10 @@ import { WORDS } from '../../../components/words/en/calculators/torque/messages'
 import { Shop } from '../../../components/calculators/torque/Shop';
 import { today } from '../../../components/calculators/torque/learned';
 import { attempt, type TorqueAnswer } from '../../../components/calculators/torque/state';
-import { keptReadings } from '../../../components/state/readings';
+import { DEVICE } from '../../../components/state/device';
+import { readingsOf } from '../../../components/state/readings';
+import { openShelf } from '../../../components/state/shelf';
+import { KEEPING } from '../../../components/words/en/keeping';
 import { METER_PROBLEM_CODES } from '../../../core/cycle/load-meter';
 import { OWN_PROBLEM_CODES } from '../../../core/material/own';
 
@@ -152,6 +155,7 @@ describe('typed words', () => {
 });
 
 describe('your shop', () => {
+  const readings = () => readingsOf(openShelf(window.localStorage, DEVICE).contents);
   beforeEach(() => window.localStorage.clear());
   afterEach(() => {
     cleanup();
@@ -168,13 +172,13 @@ describe('your shop', () => {
     const { rerender } = render(<Shop answer={answerTo({ measured: '6' })} unit="mm" />);
     fireEvent.click(screen.getByRole('button', { name: 'Keep it on this device' }));
     expect(screen.getByText(/Enter the machine/)).toBeTruthy();
-    expect(keptReadings(window.localStorage)).toEqual([]);
+    expect(readings()).toEqual([]);
 
     fireEvent.input(screen.getByLabelText('Machine it was read on'), {
       target: { value: 'VMC-A' },
     });
     fireEvent.click(screen.getByRole('button', { name: 'Keep it on this device' }));
-    const [kept] = keptReadings(window.localStorage);
+    const [kept] = readings();
     expect(kept?.reading).toMatchObject({ machine: 'VMC-A', torque: 6, taken: today() });
     expect(screen.getByRole('status').textContent).toBe('Kept on this device.');
 
@@ -185,7 +189,7 @@ describe('your shop', () => {
     expect(screen.getByText('6.0 N·m')).toBeTruthy();
 
     fireEvent.click(screen.getByRole('button', { name: /^Remove/ }));
-    expect(keptReadings(window.localStorage)).toEqual([]);
+    expect(readings()).toEqual([]);
     expect(screen.queryByText(/On VMC-A/)).toBeNull();
   });
 
@@ -214,7 +218,17 @@ describe('your shop', () => {
       target: { value: 'VMC-A' },
     });
     fireEvent.click(screen.getByRole('button', { name: 'Keep it on this device' }));
-    expect(screen.getByText('Not saved', { exact: false })).toBeTruthy();
-    expect(screen.getByRole('button', { name: 'Save it as a file' })).toBeTruthy();
+    expect(screen.getByText(KEEPING.full)).toBeTruthy();
+    expect(screen.getByRole('button', { name: KEEPING.save })).toBeTruthy();
+  });
+
+  test('what could not be read is offered as a file, an earlier version’s too', async () => {
+    window.localStorage.setItem('tapped-hole-handbook-set-aside', '{"version":0}');
+    window.localStorage.setItem(DEVICE.key, '{half');
+    render(<Shop answer={answerTo({})} unit="mm" />);
+    expect(await screen.findByRole('button', { name: KEEPING.asideSave })).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: KEEPING.asideForget }));
+    expect(screen.queryByText(KEEPING.aside)).toBeNull();
+    expect({ ...window.localStorage }).toEqual({});
   });
 });
