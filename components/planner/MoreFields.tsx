@@ -74,10 +74,7 @@ function MeasuredFields({ form }: { form: FormState }) {
             empty={TEXT.chooseChamfer}
             choices={CHAMFER_CLASSES.map((value) => ({
               value,
-              label: chamferText(
-                chamferOf(value, form.system === 'metric' ? 'metric' : 'inch'),
-                form.system,
-              ),
+              label: chamferText(chamferOf(value, form.chamfers), form.system),
             }))}
           />
           <YesField form={form} name="measured-worn" label={TEXT.worn} />

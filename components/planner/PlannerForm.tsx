@@ -1,5 +1,6 @@
 /** The form: the common case in one screen, the rest one step away. */
 
+import type { ChamferSystem } from '../../core/chamfer/classes';
 import type { ThreadSystem } from '../../core/thread/thread';
 import { ChoiceField } from '../fields/ChoiceField';
 import { MachineSelect, spindleInputs } from '../jobs/MachineSelect';
@@ -17,6 +18,8 @@ export interface FormState {
   unit: Unit;
   /** Of the thread that was typed; metric until one was. */
   system: ThreadSystem;
+  /** Whose chamfer classes that thread’s taps have. */
+  chamfers: ChamferSystem;
   set: (name: InputName, value: string) => void;
   settle: (name: InputName) => void;
   /** The complaint to show at a field, if it is time to complain. */

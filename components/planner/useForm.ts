@@ -1,6 +1,7 @@
 /** The planner's form between keyboard, address and core: computes at every keystroke. */
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { inchSystem } from '../../core/thread/inch-system';
 import { restateLength } from '../fields/readLength';
 import { initialValues, type AddressNote } from '../state/address';
 import { useAddress } from '../state/useAddress';
@@ -134,6 +135,7 @@ export function useForm<E extends Engine>(load: () => Promise<E>): PlannerState<
       values: whole === values ? values : { ...whole, thread: values.thread },
       unit,
       system: result?.thread.ok ? result.thread.value.system : 'metric',
+      chamfers: result?.thread.ok && inchSystem(result.thread.value) ? 'inch' : 'metric',
       set: (name, value) => {
         complaints.typing(name);
         const changes =

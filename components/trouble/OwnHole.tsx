@@ -62,6 +62,7 @@ function Facts({ own, unit, plannerHref }: { own: OwnPlan; unit: Unit; plannerHr
 
 export function OwnHole(props: OwnHoleProps) {
   const { values, unit, own, set, settle, started } = props;
+  const chamfers = own?.chamfers ?? 'metric';
   const waiting = own?.designation === '' ? own.problems : [];
   const bind = (name: Name, label: string) => ({
     name,
@@ -112,7 +113,10 @@ export function OwnHole(props: OwnHoleProps) {
           empty={TROUBLE.bestTap}
           choices={CHAMFER_CLASSES.map((value) => ({
             value,
-            label: chamferText(chamferOf(value, 'metric'), 'metric'),
+            label: chamferText(
+              chamferOf(value, chamfers),
+              chamfers === 'inch' ? 'unified' : 'metric',
+            ),
           }))}
           optional
         />

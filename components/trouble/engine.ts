@@ -1,8 +1,10 @@
 /** What plans the hole whose numbers shall speak too: loads once a hole is typed. */
 
 import type { ChamferClass } from '../../core/chamfer/chamfer';
+import type { ChamferSystem } from '../../core/chamfer/classes';
 import { planFacts, type PlanFact } from '../../core/diagnose/plan-facts';
 import type { TapStyle } from '../../core/tap/tap';
+import { inchSystem } from '../../core/thread/inch-system';
 import { readPlain } from '../fields/readNumber';
 import type { Inputs } from '../planner/inputs';
 import { fieldProblemText } from '../planner/problems';
@@ -15,6 +17,8 @@ export interface OwnPlan {
   /** Empty while the hole cannot be planned. */
   facts: PlanFact[];
   designation: string;
+  /** Whose chamfer classes its taps have. */
+  chamfers: ChamferSystem;
   /** What keeps it from being planned. */
   problems: { field: string; text: string }[];
 }
@@ -34,7 +38,7 @@ export function ownPlan(values: FinderValues, unit: Unit): OwnPlan {
       text: TROUBLE.notSpeed,
     });
   }
-  if (!plan || !request) return { facts: [], designation: '', problems: told };
+  if (!plan || !request) return { facts: [], designation: '', chamfers: 'metric', problems: told };
   const used = {
     ...(values.tap === '' ? {} : { style: values.tap as TapStyle }),
     ...(values.chamfer === '' ? {} : { chamfer: values.chamfer as ChamferClass }),
@@ -43,6 +47,7 @@ export function ownPlan(values: FinderValues, unit: Unit): OwnPlan {
   return {
     facts: planFacts(plan, request, used),
     designation: plan.thread.designation,
+    chamfers: inchSystem(plan.thread) ? 'inch' : 'metric',
     problems: told,
   };
 }

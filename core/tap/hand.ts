@@ -6,6 +6,7 @@ import { HAND_FINISH_CLEARANCE, obtainableThread, STOP_CLEARANCE } from '../hole
 import { referenceFlutes } from '../load/torque';
 import type { Material } from '../material/material';
 import { answer, refuse, type Outcome } from '../outcome';
+import { inchSystem } from '../thread/inch-system';
 import { basicDiameters } from '../thread/profile';
 import type { Thread } from '../thread/thread';
 import type { Range } from '../units';
@@ -84,7 +85,7 @@ function depthOf(job: HandJob, threads: number, clearance: number): number {
 
 /** Same diameter: begin with the longest chamfer, go on only while the thread is too short. */
 function sameDiameter(job: HandJob): HandTap[] {
-  const system = job.thread.system === 'unified' ? 'inch' : 'metric';
+  const system = inchSystem(job.thread) ? 'inch' : 'metric';
   // A long chamfer takes chips so thin that they rub in metal which hardens by it.
   const classes = job.material?.workHardens ? SAME.slice(1) : SAME;
   let done = false;

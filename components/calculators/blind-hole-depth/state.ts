@@ -4,7 +4,8 @@ import { chamferOf, FORM_F } from '../../../core/chamfer/classes';
 import type { Problem } from '../../../core/outcome';
 import { blindStudy, type BlindQuestion, type BlindStudy } from '../../../core/plan/blind-study';
 import type { SpindleDrive } from '../../../core/plan/types';
-import type { ThreadSystem } from '../../../core/thread/thread';
+import { inchSystem } from '../../../core/thread/inch-system';
+import type { Thread } from '../../../core/thread/thread';
 import type { Unit } from '../../words/format';
 import type { Attempt, ValuesOf } from '../calculator';
 import { Reader } from '../reader';
@@ -33,9 +34,9 @@ function fieldOf({ code, field }: Problem, find: Find): Name {
   return field === 'externalCentre' ? 'centre' : 'thread';
 }
 
-function threadsOf(choice: ChamferChoice, system: ThreadSystem): { min: number; max: number } {
+function threadsOf(choice: ChamferChoice, thread: Thread): { min: number; max: number } {
   if (choice === 'form-f') return { ...FORM_F.threads };
-  return chamferOf(choice, system === 'unified' ? 'inch' : 'metric').threads;
+  return chamferOf(choice, inchSystem(thread) ? 'inch' : 'metric').threads;
 }
 
 export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, DepthAnswer> {
@@ -53,7 +54,7 @@ export function attempt(values: ValuesOf<Name>, unit: Unit): Attempt<Name, Depth
   const { problems } = reader;
   if (problems.length > 0 || !thread) return { answer: null, problems };
 
-  const chamfer = choice && { choice, threads: threadsOf(choice, thread.system) };
+  const chamfer = choice && { choice, threads: threadsOf(choice, thread) };
   const question: BlindQuestion = {
     thread: reader.text('thread'),
     fullThread,

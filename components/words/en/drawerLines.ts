@@ -1,5 +1,25 @@
 /** Words of the drawer's lines, of the kept holes' spreadsheet and of what is printed. English. */
 
+import type { ChamferClass } from '../../../core/chamfer/chamfer';
+import { chamferOf } from '../../../core/chamfer/classes';
+import { threadRange } from '../format';
+
+/** A drawer holds both systems: from the shorter of the two ranges to the longer. */
+const anyOf = (name: ChamferClass) => {
+  const [inch, metric] = [chamferOf(name, 'inch').threads, chamferOf(name, 'metric').threads];
+  return threadRange({
+    min: Math.min(inch.min, metric.min),
+    max: Math.max(inch.max, metric.max),
+  });
+};
+
+const ANY = {
+  taper: anyOf('taper'),
+  plug: anyOf('plug'),
+  'semi-bottoming': anyOf('semi-bottoming'),
+  bottoming: anyOf('bottoming'),
+};
+
 /** Lines of the drawer, read back or refused. What a line is written in stays the same in every language. */
 export const READING = {
   head: ['kind', 'name', 'style or spindle', 'chamfer or torque', 'rpm'],
@@ -11,10 +31,10 @@ export const READING = {
     form: 'form',
   },
   chamfers: {
-    taper: 'taper, 6–10 threads',
-    plug: '3–5 threads',
-    'semi-bottoming': '2–3 threads',
-    bottoming: '1–2 threads',
+    taper: `taper, ${ANY.taper} threads`,
+    plug: `${ANY.plug} threads`,
+    'semi-bottoming': `${ANY['semi-bottoming']} threads`,
+    bottoming: `${ANY.bottoming} threads`,
   },
   drill: 'Drill {name}',
   machine: 'Machine {name}',

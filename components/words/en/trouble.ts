@@ -79,7 +79,7 @@ export const PLAN_FACT_WORDS: Record<PlanFactCode, string> = {
   'spindle-short':
     'A sharp tap takes {sharp:percent} of the spindle’s torque, a worn one {worn:percent}.',
   'tooth-load-high':
-    'The heaviest tooth carries {load:force}, {ratio:times} what it would with 3–5 threads of chamfer.',
+    'The heaviest tooth carries {load:force}, {ratio:times} what it would with a plug chamfer.',
   'speed-above': 'It ran at {rpm:rpm}; the range for this metal ends at {max:rpm}.',
   'speed-below': 'It ran at {rpm:rpm}; the range for this metal begins at {min:rpm}.',
   'speed-range':
