@@ -111,11 +111,16 @@ export const SOURCES = {
       'Read in FreeCAD, whose table is labelled ISO 2306; every size lies inside 6H. The standard was not read.',
   },
   'handbook-drills': {
-    title: "Machinery's Handbook, tap-drill tables",
-    kind: 'handbook',
-    edition: '27th and 31st',
+    title: 'cq_warehouse and printed lists, tap drills of inch threads',
+    kind: 'open-data',
     trust:
-      'The drill of each thread as cq_warehouse and printed lists give it, from 1-1/8 inch up from memory; percentages recomputed.',
+      'The drill of each UNC and UNF thread to 1 inch as both print it; larger ones are from memory and marked so. Percentages recomputed.',
+  },
+  'handbook-holes': {
+    title: "Machinery's Handbook, hole sizes before tapping by length of engagement, page 2170",
+    kind: 'handbook',
+    edition: '31st',
+    trust: 'Its first rules read on the page; the row beyond 1.5 diameters from memory.',
   },
   'drill-oversize': {
     title: 'How much larger than itself a drill cuts in steel and iron',
@@ -219,7 +224,8 @@ export const SOURCES = {
   'makers-style-factors': {
     title: "A tool maker's published torque factors by tap style and chamfer",
     kind: 'makers-table',
-    trust: 'One test and one table, which disagree by 15 %.',
+    trust:
+      'Cutting styles: one test and one table, which disagree by 15 %. Form taps: published ratios to a cutting tap from 1.5 to 3.',
   },
   'measured-m3': {
     title: 'Thesis on M3 tapping torque, 6061-T6 at 200 rev/min: dry, oil and grease',

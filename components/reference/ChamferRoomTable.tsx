@@ -48,7 +48,7 @@ export function ChamferRoomTable({
         </table>
       </Scroll>
       <p class="small">
-        {fill(ROOM.note, { hand: length(room.hand.worst, unit) }, unit)}
+        {fill(ROOM.note, room.hand ? { hand: length(room.hand.worst, unit) } : {}, unit)}
         {room.runOut !== null && fill(ROOM.runOut, { runOut: length(room.runOut, unit) }, unit)}
       </p>
     </>

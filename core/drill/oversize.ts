@@ -44,7 +44,7 @@ function between(table: Table, diameter: number): number {
 
 /**
  * The most a drilled hole usually comes out over size, mm, in steel or iron: what is likely and its scatter.
- * `diameter` mm, above 0. Source: `handbook-drills`.
+ * `diameter` mm, above 0. Source: `drill-oversize`.
  */
 export function mostOversize(diameter: number): number {
   return between(MOST_OVERSIZE, diameter);

@@ -6,7 +6,7 @@ export const PERCENT_BASE = { shop: 1.29903811, iso: 1.08253175 } as const;
 /**
  * Percent of thread that a hole leaves for a cutting tap, on the US shop base (3H/4 a side) and on the
  * ISO profile base (5H/8 a side; 1.2 times the first). All lengths mm, above 0; a hole wider than the thread gives
- * a negative percent. Never refuses. Source: `handbook-drills`.
+ * a negative percent. Never refuses. Source: derived, `iso-68-1`.
  *
  * @example
  * percentThread(10, 1.5, 8.5).shop.toFixed(1) // '77.0'
@@ -36,7 +36,7 @@ export function formHole(major: number, pitch: number, percent: number): number 
 /** Form-tap percentages that a hole may lie between, and the usual one. Common practice. */
 export const FORM_WINDOW = { min: 60, usual: 65, max: 75 } as const;
 
-/** Hole for a percentage of thread on one of the two bases for a cutting tap, mm. Source: `handbook-drills`. */
+/** Hole for a percentage of thread on one of the two bases for a cutting tap, mm. Source: derived, `iso-68-1`. */
 export function holeForPercent(
   major: number,
   pitch: number,

@@ -24,7 +24,7 @@ const STEPS: readonly { over: number; to: number; low: number; high: number }[] 
  * Hole sizes that the handbook recommends before tapping Unified threads, by length of engagement. Only the rows
  * to 1.5 diameters stay inside the class; the last goes past its largest hole and is from memory.
  * Inches, to 0.001 where the class is so rounded, else 0.0001; empty where the limits are not in inches or the
- * largest is not known. Sources: `handbook-drills`, `from-memory`.
+ * largest is not known. Sources: `handbook-holes`, `from-memory`.
  */
 export function holesByEngagement(limits: ThreadLimits): EngagementHole[] {
   const { min, max } = limits.minor;
@@ -38,6 +38,6 @@ export function holesByEngagement(limits: ThreadLimits): EngagementHole[] {
       min: roundHalfUp(min + low * tolerance, step),
       max: roundHalfUp(max + high * tolerance, step),
     },
-    source: to > 1.5 ? 'from-memory' : 'handbook-drills',
+    source: to > 1.5 ? 'from-memory' : 'handbook-holes',
   }));
 }

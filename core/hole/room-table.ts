@@ -17,22 +17,22 @@ export interface ChamferRoom {
 
 export interface RoomTable {
   rows: readonly ChamferRoom[];
-  /** Finishing by hand with the shortest chamfer there is (form F) and a careful stop, mm. */
-  hand: { threads: Range; worst: number };
+  /** Finishing by hand with the shortest chamfer there is (form F) and a careful stop, mm; null where no such tap is made. */
+  hand: { threads: Range; worst: number } | null;
   /** DIN 76-1 run-out (e1, regular), mm; null where its table has no such pitch. */
   runOut: number | null;
 }
 
 /**
  * What each chamfer class needs below the full thread of a blind hole: chamfer and stop clearance, no chips, no
- * external centre. `pitch` mm, above 0; answers in mm. Never refuses. Sources: `asme-b94-9`, `iso-8830`, `common-practice` for
+ * external centre. `only`: the one chamfer that taps of this thread are made with. `pitch` mm, above 0; answers in mm. Never refuses. Sources: `asme-b94-9`, `iso-8830`, `common-practice` for
  * the clearances, `din-76-1` for the run-out.
  */
-export function roomTable(pitch: number, system: ChamferSystem): RoomTable {
+export function roomTable(pitch: number, system: ChamferSystem, only?: Chamfer): RoomTable {
   const room = (chamferThreads: number, clearance: number) =>
     roomBelowThread({ pitch, chamferThreads, clearance, centre: 0 });
-  const rows = CHAMFER_CLASSES.map((name): ChamferRoom => {
-    const chamfer = chamferOf(name, system);
+  const chamfers = only ? [only] : CHAMFER_CLASSES.map((name) => chamferOf(name, system));
+  const rows = chamfers.map((chamfer): ChamferRoom => {
     const both = (clearance: number) => ({
       worst: room(chamfer.threads.max, clearance),
       middle: room(middleThreads(chamfer), clearance),
@@ -46,7 +46,9 @@ export function roomTable(pitch: number, system: ChamferSystem): RoomTable {
   });
   return {
     rows,
-    hand: { threads: FORM_F.threads, worst: room(FORM_F.threads.max, HAND_FINISH_CLEARANCE) },
-    runOut: RUN_OUT[pitch] ?? null,
+    hand: only
+      ? null
+      : { threads: FORM_F.threads, worst: room(FORM_F.threads.max, HAND_FINISH_CLEARANCE) },
+    runOut: only ? null : (RUN_OUT[pitch] ?? null),
   };
 }

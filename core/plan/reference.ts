@@ -20,6 +20,7 @@ import { basicDiameters, type BasicDiameters } from '../thread/profile';
 import { readThread } from '../thread/read';
 import type { Thread } from '../thread/thread';
 import { referenceDrills, usualDrill, type ReferenceDrill } from './reference-drills';
+import { TAPER_CHAMFER } from './taper';
 import { relativesOf, type Relatives } from './reference-relatives';
 import { comparedWindows, windowFacts, windowOf, type HoleWindowFacts } from './reference-window';
 
@@ -148,6 +149,8 @@ export function referenceOf(thread: Thread): Outcome<ThreadReference> {
   if (!limits.ok && thread.system !== 'pipe')
     return refuse(limits.problems[0]!, ...limits.problems.slice(1));
   const major = tapMajor(thread);
+  const pipe = pipeNotes(thread);
+  const taper = pipe?.taper === true;
   const formable = isSixtyDegrees(thread) && !thread.insert;
   const system = thread.system === 'metric' ? 'metric' : 'inch';
   const reference: ThreadReference = {
@@ -158,8 +161,12 @@ export function referenceOf(thread: Thread): Outcome<ThreadReference> {
       : limits.problems.map(({ code, data }) => ({ code, ...(data ? { data } : {}) })),
     ...(limits.ok ? heldBy(thread, limits.value) : NOTHING_HELD),
     form: formable ? formTapHole({ major, pitch: thread.pitch }, { system }) : null,
-    room: roomTable(thread.pitch, inchSystem(thread) ? 'inch' : 'metric'),
-    pipe: pipeNotes(thread),
+    room: roomTable(
+      thread.pitch,
+      inchSystem(thread) ? 'inch' : 'metric',
+      taper ? TAPER_CHAMFER : undefined,
+    ),
+    pipe,
     relatives: relativesOf(thread),
   };
   return answer(reference);

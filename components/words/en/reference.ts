@@ -92,7 +92,7 @@ export const ROOM = {
   length: 'Its length, {unit}',
   synchronous: 'Room below full thread, synchronous',
   floating: 'Floating holder',
-  note: 'Room: the longest chamfer of the class and a stop clearance of 1 pitch (synchronous) or 3 (floating), without chips or a point on the tap. By hand with the shortest chamfer made: {hand}.',
+  note: 'Room: the longest chamfer of the class and a stop clearance of 1 pitch (synchronous) or 3 (floating), without chips or a point on the tap.[ By hand with the shortest chamfer made: {hand}.]',
   runOut: ' DIN 76-1 draws {runOut} from full thread to floor.',
 } as const;
 

@@ -18,9 +18,9 @@ describe('room below the thread', () => {
 
   it('a hand-finished form F needs least of all', () => {
     const table = roomTable(1.5, 'metric');
-    expect(table.hand.worst).toBeCloseTo(2.625, 9);
+    expect(table.hand!.worst).toBeCloseTo(2.625, 9);
     expect(Math.min(...table.rows.map((row) => row.synchronous.worst))).toBeGreaterThan(
-      table.hand.worst,
+      table.hand!.worst,
     );
   });
 });
@@ -71,9 +71,9 @@ describe("hole sizes by length of engagement (Machinery's Handbook; last row fro
 
   it('a third, two thirds, one and a half and three diameters; the last is from memory', () => {
     expect(of('1/4-20-2B').map(({ engagement, source }) => [engagement, source])).toEqual([
-      [{ min: 0, max: 1 / 3 }, 'handbook-drills'],
-      [{ min: 1 / 3, max: 2 / 3 }, 'handbook-drills'],
-      [{ min: 2 / 3, max: 1.5 }, 'handbook-drills'],
+      [{ min: 0, max: 1 / 3 }, 'handbook-holes'],
+      [{ min: 1 / 3, max: 2 / 3 }, 'handbook-holes'],
+      [{ min: 2 / 3, max: 1.5 }, 'handbook-holes'],
       [{ min: 1.5, max: 3 }, 'from-memory'],
     ]);
   });
