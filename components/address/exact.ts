@@ -41,3 +41,9 @@ export function exactLength(mm: number, unit: LengthUnit): string {
   if (short !== undefined) return short;
   return unit === 'mm' ? exactNumber(mm) : `${exactNumber(mm)} mm`;
 }
+
+/** A length on its way to another page, whose unit is not known here: always with its unit, and exact. */
+export function sentLength(mm: number, unit: 'mm' | 'in'): string {
+  const short = exactLength(mm, unit);
+  return short.endsWith('mm') ? short : `${short} ${unit}`;
+}

@@ -5,6 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { decimals, drillName, length, type Unit } from '../../words/format';
+import { sentLength } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -125,7 +126,7 @@ function Fits({ answer }: { answer: DepthAnswer }) {
 
 function onward({ study }: DepthAnswer, unit: Unit) {
   const { thread, promised } = study;
-  const typed = (mm: number) => length(mm, unit);
+  const typed = (mm: number) => sentLength(mm, unit);
   return [
     {
       href: plannerHref({

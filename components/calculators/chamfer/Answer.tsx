@@ -17,6 +17,7 @@ import {
   torqueBand,
   type Unit,
 } from '../../words/format';
+import { sentLength } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -127,7 +128,7 @@ function Classes({ answer, unit }: { answer: ChamferAnswer; unit: Unit }) {
 function onward({ thread, style, material, names, thickness }: ChamferAnswer, unit: Unit) {
   const chamfer = names.us[0]?.name ?? 'plug';
   const about = { thread: thread.designation, material: material ?? '' };
-  const thick = thickness === undefined ? '' : length(thickness, unit);
+  const thick = thickness === undefined ? '' : sentLength(thickness, unit);
   const hole = thickness === undefined ? '' : 'through';
   return [
     {

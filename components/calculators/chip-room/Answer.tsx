@@ -5,6 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { Sign } from '../../result/Sign';
 import { decimals, length, type Unit } from '../../words/format';
+import { sentLength } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -86,7 +87,7 @@ function Kinds({ answer, unit }: { answer: RoomAnswer; unit: Unit }) {
 
 function onward({ study, fullThread, shoulder, material }: RoomAnswer, unit: Unit) {
   const thread = study.thread.designation;
-  const [full, deep] = [length(fullThread, unit), length(shoulder, unit)];
+  const [full, deep] = [sentLength(fullThread, unit), sentLength(shoulder, unit)];
   return [
     {
       href: calculatorHref('chip-direction', { see: 'gash', hole: 'blind-deep', material }),
@@ -130,7 +131,7 @@ export function Result({ answer, unit, lessons }: ResultProps<RoomAnswer>) {
           <Kinds answer={answer} unit={unit} />
           <ChartView
             chart={chartOf(answer, unit)}
-            source={{ text: TEXT.chartSource, href: '/sources/#chip-bulking' }}
+            source={{ text: TEXT.chartSource, href: '/sources/#packed-chips' }}
           />
         </>
       )}

@@ -5,6 +5,7 @@ import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { decimals, length, significant, type Unit } from '../../words/format';
 import { fill } from '../../words/template';
+import { sentLength } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -75,7 +76,7 @@ function Others({ answer, unit }: { answer: EngagementAnswer; unit: Unit }) {
 
 function onward({ thread, material, study }: EngagementAnswer, unit: Unit) {
   const named = { thread: thread.designation };
-  const full = length(study.needed.specify.min, unit);
+  const full = sentLength(study.needed.specify.min, unit);
   return [
     { href: plannerHref({ ...named, hole: 'blind', depth: full, material }), label: TEXT.plan },
     { href: calculatorHref('blind-hole-depth', { ...named, full }), label: TEXT.depth },

@@ -3,6 +3,7 @@
 import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList } from '../../result/NumberList';
 import { decimals, length, roughLength, threadRange, torque } from '../../words/format';
+import { sentLength } from '../../address/exact';
 import { calculatorHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -58,9 +59,9 @@ export function Result({ answer, unit, lessons }: Props) {
   const stop = plan.stop === null ? [] : [{ name: TEXT.stop, value: length(plan.stop, unit) }];
   const depth = {
     thread: thread.designation,
-    full: length(fullThread, unit),
+    full: sentLength(fullThread, unit),
     drive: 'hand',
-    ...(shoulder === undefined ? {} : { hole: length(shoulder, unit), find: 'full' }),
+    ...(shoulder === undefined ? {} : { hole: sentLength(shoulder, unit), find: 'full' }),
   };
   return (
     <>

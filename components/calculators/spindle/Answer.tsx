@@ -10,6 +10,7 @@ import { ShareBar } from '../../result/ShareBar';
 import { decimals, percent, rpm, significant, torque, type Unit } from '../../words/format';
 import { materialShort } from '../../words/names';
 import { fill } from '../../words/template';
+import { exactNumber } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -120,7 +121,7 @@ function onward({ thread, style, material, study }: SpindleAnswer) {
     {
       href: calculatorHref('tap-strength', {
         ...about,
-        torque: significant(study.needed.sharp, 2),
+        torque: exactNumber(study.needed.sharp),
       }),
       label: TEXT.strength,
     },
@@ -128,7 +129,7 @@ function onward({ thread, style, material, study }: SpindleAnswer) {
       href: plannerHref({
         thread: thread.designation,
         material,
-        ...(given === null ? {} : { torque: significant(given, 2) }),
+        ...(given === null ? {} : { torque: exactNumber(given) }),
       }),
       label: TEXT.plan,
     },

@@ -18,6 +18,7 @@ import {
   type Unit,
 } from '../../words/format';
 import { fill } from '../../words/template';
+import { exactNumber } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -155,7 +156,7 @@ function dangersOf({ study }: StrengthAnswer): Bars {
 
 function onward({ study, style }: StrengthAnswer) {
   const thread = study.thread.designation;
-  const torqueTyped = study.torque ? significant(study.torque.sharp, 2) : '';
+  const torqueTyped = study.torque ? exactNumber(study.torque.sharp) : '';
   return [
     { href: calculatorHref('torque', { thread, tap: style }), label: TEXT.torque },
     {

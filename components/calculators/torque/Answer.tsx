@@ -5,16 +5,8 @@ import { StrokeChart } from '../../chart/StrokeChart';
 import { AnswerLine } from '../../result/AnswerLine';
 import { NumberList, type NumberRow } from '../../result/NumberList';
 import { ShareBar } from '../../result/ShareBar';
-import {
-  decimals,
-  force,
-  length,
-  percent,
-  significant,
-  torque,
-  torqueBand,
-  type Unit,
-} from '../../words/format';
+import { decimals, force, percent, torque, torqueBand, type Unit } from '../../words/format';
+import { exactNumber, sentLength } from '../../address/exact';
 import { calculatorHref, plannerHref } from '../../address/hrefs';
 import type { ResultProps } from '../calculator';
 import { Asked, Ground, Why } from '../Ground';
@@ -116,9 +108,9 @@ const SEEN = {
 } as const;
 
 function onward({ thread, load, hole, depth, material }: TorqueAnswer, unit: Unit) {
-  const sharp = significant(load.torque.expected, 2);
+  const sharp = exactNumber(load.torque.expected);
   const about = { thread: thread.designation, material };
-  const deep = length(depth, unit);
+  const deep = sentLength(depth, unit);
   const through = hole === 'through';
   const tap = load.style === 'form' ? 'straight-flute' : load.style;
   const seen =
