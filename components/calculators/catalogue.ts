@@ -51,7 +51,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     slug: 'chip-room',
     ...CALCULATORS['chip-room'],
-    sources: ['chip-bulking', 'iso-68-1', 'derived'],
+    sources: ['packed-chips', 'chip-bulking', 'iso-68-1', 'derived'],
     cautions: ['compressed-air', 'chips-by-hand', 'flying-chips'],
     units: true,
   },
@@ -100,7 +100,7 @@ export const CATALOGUE: readonly CatalogueEntry[] = [
   {
     slug: 'form-tap-hole',
     ...CALCULATORS['form-tap-hole'],
-    sources: ['from-memory', 'handbook-drills', 'derived', 'common-practice'],
+    sources: ['from-memory', 'stocked-drills', 'derived', 'common-practice'],
     cautions: ['entanglement', 'part-spins', 'flying-chips'],
     units: true,
   },

@@ -2,6 +2,7 @@
 
 import { pipeNotes } from '../../core/gauge/pipe';
 import { threadLimits } from '../../core/limits/thread-limits';
+import { drillSource } from '../../core/drill/usual-source';
 import type { SourceId } from '../../core/sources';
 import { standardThreads } from '../../core/thread/standard';
 import { standardPipeThreads } from '../../core/thread/standard-pipe';
@@ -28,6 +29,8 @@ export interface Series {
   title: string;
   description: string;
   threads: readonly Thread[];
+  standards: readonly SourceId[];
+  /** Of the whole table: its standards, and what its tap drills rest on. */
   sources: readonly SourceId[];
 }
 
@@ -43,16 +46,16 @@ const BELONGS: Record<SeriesSlug, (thread: Thread) => boolean> = {
   npt: ({ form }) => form === 'NPT',
 };
 
-const METRIC_SOURCES: readonly SourceId[] = ['iso-261', 'iso-965-1', 'iso-724', 'iso-2306'];
-const UNIFIED_SOURCES: readonly SourceId[] = ['asme-b1-1', 'handbook-drills'];
+const METRIC: readonly SourceId[] = ['iso-261', 'iso-965-1', 'iso-724'];
 
-const SOURCES_OF: Record<SeriesSlug, readonly SourceId[]> = {
-  'metric-coarse': METRIC_SOURCES,
-  'metric-fine': METRIC_SOURCES,
-  unc: UNIFIED_SOURCES,
-  unf: UNIFIED_SOURCES,
-  unef: UNIFIED_SOURCES,
-  un: UNIFIED_SOURCES,
+/** Standards of the threads; what their drills rest on is asked of the drills. */
+const STANDARDS: Record<SeriesSlug, readonly SourceId[]> = {
+  'metric-coarse': METRIC,
+  'metric-fine': METRIC,
+  unc: ['asme-b1-1'],
+  unf: ['asme-b1-1'],
+  unef: ['asme-b1-1'],
+  un: ['asme-b1-1'],
   g: ['iso-228-1'],
   'rp-rc': ['iso-7-1'],
   npt: ['asme-b1-20-1'],
@@ -70,7 +73,11 @@ export function allSeries(): readonly Series[] {
     slug,
     ...SERIES_TEXT[slug],
     threads: threads.filter(BELONGS[slug]),
-    sources: SOURCES_OF[slug],
+    standards: STANDARDS[slug],
+    sources: [
+      ...STANDARDS[slug],
+      ...new Set(threads.filter(BELONGS[slug]).flatMap((each) => drillSource(each) ?? [])),
+    ],
   }));
 }
 

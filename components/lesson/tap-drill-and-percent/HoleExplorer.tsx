@@ -112,7 +112,7 @@ export function HoleExplorer({ name, threads, question, children }: HoleExplorer
         <late.ChartView
           id={`${name}-chart`}
           chart={chart}
-          source={{ text: PERCENT.source, href: '/sources/#handbook-drills' }}
+          source={{ text: PERCENT.source, href: '/sources/#iso-68-1' }}
           {...(hole === null ? { refusal: PERCENT.outside } : {})}
         />
       ) : (

@@ -31,7 +31,7 @@ export const ABOUT = {
     ],
     worn: [
       'A worn tap',
-      '{worn} times the sharp one, as a middle; up to twice and more at the end of its life',
+      '{worn} times the sharp one, as a middle; {wornLow} to {wornHigh} times when it is usually changed',
     ],
     breaks: [
       'What breaks a tap',

@@ -46,7 +46,7 @@ function always75(): Rule {
       tight.verdict === 'inside',
       `3/4-10 UNC-3B: the same 75 % is a hole of ${length(tight.diameter, 'in')}. A drill that cuts as large as drills do makes it ${length(tight.likely, 'in')}, and the class ends at ${limitLength(tight.max, 'in')}.`,
     ),
-    sources: ['handbook-drills', 'asme-b1-1', 'iso-965-1'],
+    sources: ['iso-68-1', 'asme-b1-1', 'iso-965-1'],
   };
 }
 
@@ -72,7 +72,7 @@ function pitchOff(): Rule {
       insert.verdict === 'inside',
       `A hole for a wire insert of M8x1.25: the tap is larger than the screw. Diameter minus pitch is ${length(insert.diameter, 'mm')}; the hole must be ${limitLength(insert.min, 'mm')} at least.`,
     ),
-    sources: ['iso-68-1', 'handbook-drills'],
+    sources: ['iso-68-1', 'common-practice'],
   };
 }
 
@@ -270,7 +270,7 @@ function formStronger(): Rule {
       percent(large) >= FORM_WINDOW.min,
       `The hole a tenth of a millimetre larger, ${length(large, 'mm')}: ${threadPercent(percent(large))}. The crest is hollow, and GO and NOT GO may both be content with it.`,
     ),
-    sources: ['from-memory', 'handbook-drills'],
+    sources: ['from-memory'],
   };
 }
 

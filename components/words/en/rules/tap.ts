@@ -74,7 +74,7 @@ function spiralPointThrough(): Rule {
       !mayBe(deep, 'spiral-point'),
       'The same thread in free-cutting brass, with a deep hole below it: the broken chips fit, and a spiral point works.',
     ),
-    sources: ['chip-bulking', 'common-practice'],
+    sources: ['packed-chips', 'common-practice'],
   };
 }
 
@@ -96,7 +96,7 @@ function spiralPointBlind(): Rule {
       mayBe(usual, 'spiral-point'),
       'M8x1.25 blind in wrought aluminium: long chips packed under the tap. Not one spiral point will do.',
     ),
-    sources: ['common-practice', 'chip-bulking'],
+    sources: ['common-practice', 'packed-chips'],
   };
 }
 
