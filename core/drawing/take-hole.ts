@@ -129,7 +129,6 @@ export function takeDiameter(reading: Reading): boolean {
     return true;
   }
   const span = reading.advance(found[0].length + word.length, 'read');
-  const size = found.groups?.['size'] === undefined ? 'before' : 'size';
-  drilled(reading, lengthOf(found.groups, size)!, word !== '', span);
+  drilled(reading, lengthOf(found.groups, 'size')!, word !== '', span);
   return true;
 }

@@ -10,7 +10,7 @@ export const JOBS_IN_STEPS = {
   'first-off': 5,
   'by-hand': 6,
   'broken-tap': 5,
-  'gauge-it': 5,
+  'gauge-it': 6,
   'left-hand-job': 5,
 } as const;
 

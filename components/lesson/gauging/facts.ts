@@ -6,6 +6,7 @@ import { TURN_RULES } from '../../../core/gauge/members';
 import { inchToMm } from '../../../core/units';
 import { bothLengths, decimals, length, limitLength, limitRange, threadRange } from '../../words';
 import { FROM_TO } from '../../words/en/lesson';
+import { ORDERS } from '../../words/en/exercises';
 import { say } from '../../words/say';
 
 function limitsOf(text: string) {
@@ -30,6 +31,8 @@ const flangeProved = provedDepth(12, flange.thread.pitch);
 const inches = (value: number) => limitLength(inchToMm(value), 'in');
 
 export const facts = {
+  /** The order of gauging, as practice asks for it. */
+  order: ORDERS['gauge-it'].steps.map(([text, why]) => ({ text, why })),
   b12: decimals(turnsOf('asme-b1-2'), 0),
   iso: decimals(turnsOf('iso-1502'), 0),
   between: decimals((turnsOf('asme-b1-2') + turnsOf('iso-1502')) / 2, 1),

@@ -138,11 +138,15 @@ export const ORDERS: Record<JobInSteps, { ask: string; steps: [text: string, why
   'gauge-it': {
     ask: 'Gauge a tapped hole. Put the steps in order.',
     steps: [
-      ['Let it cool, clean and deburr it', 'Chips and heat lie.'],
-      ['Check the hole with the plain plug', 'The thread gauges do not see it.'],
-      ['Screw the GO in by hand, to the end', 'Nothing too small, over the whole length.'],
-      ['Try the NOT GO and count its turns', 'Nothing too large.'],
-      ['Count turns for the depth, and write it all down', 'Depth last, from the face.'],
+      ['Deburr it, flush the thread, let it cool', 'A gauge on chips measures chips.'],
+      ['Read class and date on the gauges', 'Before one of them is turned into anything.'],
+      ['GO by hand to its stop, counting turns', 'It must find room first: nothing too small.'],
+      ['NOT GO by hand, counting turns', 'A hole that refuses the GO is bad already.'],
+      ['Plain plugs in the minor diameter', 'The thread plugs cannot feel the drilled hole.'],
+      [
+        'Reckon the full depth from the GO’s turns, and write it all down',
+        'It comes from a count you have by then. What nobody wrote is a memory.',
+      ],
     ],
   },
   'left-hand-job': {

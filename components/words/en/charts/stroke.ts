@@ -1,5 +1,7 @@
 /** Words of the chart of torque along the stroke. English. */
 
+import { FORM_TIMES } from '../factors';
+
 export const STROKE_CHART = {
   titles: {
     blind: 'The torque rises with the chamfer, then holds until the tap stops',
@@ -17,7 +19,7 @@ export const STROKE_CHART = {
   },
   bands: {
     cut: 'what a prediction of torque may miss by for a sharp, oiled tap, 1.4 times either way, or less once your own reading is in it.',
-    form: 'published ratios of a form tap’s torque to a cutting tap’s, 1.5 to 3 times, and the doubt of the prediction on top.',
+    form: `published ratios of a form tap’s torque to a cutting tap’s, ${FORM_TIMES} times, and the doubt of the prediction on top.`,
   },
   x: 'Travel of the nose below the face',
   y: 'Torque',

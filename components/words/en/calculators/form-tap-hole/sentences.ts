@@ -7,6 +7,7 @@ import { windowText } from '../../../../reference/limits';
 import type { Part } from '../../../answer';
 import { decimals, drillName, limitLength, threadPercent, type Unit } from '../../../format';
 import { materialShort } from '../../../names';
+import { FORM_TIMES } from '../../factors';
 import { DRAWER_LABELS } from '../shared';
 import type { FormAnswer } from '../../../../calculators/form-tap-hole/state';
 
@@ -96,6 +97,6 @@ export function assumed({ material }: FormAnswer): string[] {
     'Percent of thread on the form-tap scale, hole = D − 0.0068 × % × P: a third base, from memory of the handbook. Do not set it beside the other two.',
     'A balance of volume asks for a smaller hole. Where they differ, a trial in your own metal decides.',
     ...(material ? [] : ['No material said: taken as one that can be formed.']),
-    'Forming torque is two to three times that of cutting, and the tap must be oiled.',
+    `Forming torque is ${FORM_TIMES} times that of cutting, and the tap must be oiled.`,
   ];
 }

@@ -4,6 +4,7 @@ import { WORN } from '../../../../../core/tap/styles';
 import type { SpindleVerdict } from '../../../../../core/plan/spindle-study';
 import type { Range } from '../../../../../core/units';
 import type { Part } from '../../../answer';
+import { FORM_TIMES } from '../../factors';
 import { decimals, percent, significant, torque, torqueBand, type Unit } from '../../../format';
 import { materialShort, styleBefore, styleName } from '../../../names';
 import { unbroken } from '../../../../calculators/numbers';
@@ -118,7 +119,7 @@ export function assumed({ study, style, depthGiven }: SpindleAnswer, unit: Unit)
     ...(depthGiven ? [] : ['One and a half diameters of full thread.']),
     'Between two points the torque is taken as a power of the speed, which fits level torque and level power; beyond the last point nothing is taken.',
     ...(style === 'form'
-      ? ['A form tap’s torque is the least sure: 1.5 to 3 times a cutting tap’s.']
+      ? [`A form tap’s torque is the least sure: ${FORM_TIMES} times a cutting tap’s.`]
       : []),
     'The points are for the gear and the rating you run: short-time ratings do not hold for a long shift.',
   ];

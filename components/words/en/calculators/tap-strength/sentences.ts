@@ -2,6 +2,7 @@
 
 import { WORN } from '../../../../../core/tap/styles';
 import type { ShareJudgement } from '../../../../../core/tap/twist';
+import { WORN_TIMES } from '../../factors';
 import type { Part } from '../../../answer';
 import {
   decimals,
@@ -39,8 +40,7 @@ export const TEXT = {
   bandsDescription:
     'Three level bars on one scale of torque: the sharp torque, the same tap worn, and what breaks taps of this kind, from the weakest to the strongest.',
   bandsRows: 'What',
-  bandsAre:
-    'for the worn tap 1.3 to 2 times the sharp torque; for breaking, core, shape of the section and steel together at their weak and strong ends. The marks are the expected values.',
+  bandsAre: `for the worn tap ${WORN_TIMES} times the sharp torque; for breaking, core, shape of the section and steel together at their weak and strong ends. The marks are the expected values.`,
   bandsAxis: { label: 'Torque', unit: 'N·m' },
   sharpRow: 'Sharp',
   wornRow: 'Worn',
