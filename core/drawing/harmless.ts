@@ -32,7 +32,7 @@ export const HARMLESS: readonly Harmless[] = [
   h(/^(?:y|con|del|los|las|el|para|en)(?![a-z])/i, '4 agujeros con M6-6H ↧12'),
   h(/^(?:e|di|da|della|il|lo|gli|i|su|per)(?![a-z])/i, '4 fori di M6-6H ↧12'),
   h(/^(?:ca|approx)\.?(?=\s+↧)/i, '4X M6-6H approx ↧12'),
-  h(/^full\b|^only\b|^deep\b|^holes?\b/i, '4X M6-6H ↧12 ONLY'),
+  h(/^full\b|^only\b|^deep\b|^dp\b|^holes?\b/i, '4X M6-6H ↧12 ONLY'),
   h(
     /^normal to (?:the )?(?:face|surface)\b|^(?:perpendicular|square) to (?:the )?(?:face|surface)\b/i,
     '4X M6-6H ↧12 SQUARE TO FACE',

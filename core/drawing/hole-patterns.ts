@@ -87,7 +87,8 @@ export const COUNTERBORE = [
 ] as const;
 
 /** Position and other geometric tolerances: a frame of which no diameter is a hole. */
-export const FRAME = /^[⌖⏥⌓⌒⏊⟂∥⫽◎⌭↗⌰]\s*\|?\s*Ø?\s*\d*\.?\d*/;
+export const FRAME =
+  /^(?:[⌖⏥⌓⌒⏊⟂∥⫽◎⌭↗⌰]\s*\|?\s*Ø?\s*\d*\.?\d*|\|?\s*Ø\s*\d*\.?\d+\s*\(?[ⓂⓁⓈⓅ]\)?)/;
 
 /** What stands after a diameter that is no tap drill. */
 export const NO_DRILL =
@@ -96,7 +97,11 @@ export const NO_DRILL =
 export const DRILL_AFTER =
   /^\s*(?:tap(?:ping)?\s*)?(?:drill(?:ed)?|drl|pilot(?:\s+hole)?)\b(?!\s*(?:dp|depth|deep)\b)\.?/i;
 
-export const DIAMETER = new RegExp(String.raw`^Ø\s*${plainLength('size')}`, 'i');
+/** `Ø6.8`, and `6.8 DIA` where no figure follows that the sign could belong to. */
+export const DIAMETER = new RegExp(
+  String.raw`^(?:Ø\s*${plainLength('size')}|${plainLength('before')}\s*Ø(?=\s*(?:↧|x|thru|through|drill|drl|\d*\.?\d+(?:\/\d+)?\s*"?\s*(?:deep|dp|depth)\b)))`,
+  'i',
+);
 const DRILL = String.raw`(?:(?:pre-?)?(?:tap(?:ping)?\s*)?(?:drill(?:ed)?|drl|pilot(?:\s+(?:hole|drill))?|tap hole))`;
 export const DRILL_DIAMETER = new RegExp(
   String.raw`^${DRILL}\b\.?\s*(?:hole\s*)?:?\s*Ø\s*${plainLength('size')}`,
@@ -189,7 +194,7 @@ export const DEPTH = [
     'i',
   ),
   new RegExp(
-    String.raw`^(?:min\.?\s*)?${DEEPS}(?![a-z])\.?\s*(?:of\s*)?[:=]?\s*(?:min\.?\s*)?${LENGTH}(?<after>\s*\b(?:min|max)\b\.?)?${FROM}`,
+    String.raw`^(?:min\.?\s*)?${DEEPS}(?![a-z])\.?\s*(?:of\s*)?[:=]?\s*(?:min\.?\s*)?${LENGTH}(?!\s*-\s*\d)(?<after>\s*\b(?:min|max)\b\.?)?${FROM}`,
     'i',
   ),
   new RegExp(String.raw`^x\s*${LENGTH}(?![\w.°]|\s*°|\s*M\d|\s*(?:places|plcs|off|holes))`, 'i'),

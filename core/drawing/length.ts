@@ -13,11 +13,14 @@ const TOLERANCE = String.raw`\s*\(?(?:±\s*\d*\.?\d+|\+\s*\d*\.?\d+(?:\s*[\/ ]\s
 
 const BOUND = String.raw`\s*\(?\b(?:min|max)(?:imum)?\b\.?\)?`;
 
+/** IN is inches, but for `16 IN WELDMENT`: a word that says where is no word that goes with a length. */
+const INCH = String.raw`in\b(?!\s+\d+\s*(?:places?|plcs?|pl|holes?|off)\b)(?!\s+(?!deep|dp|depth|dia|min|max|full|eff|thd|thread|tap|drill|drl|thru|through|long|lg|typ|ref|to\b|from\b|at\b|and\b|for\b|x\b)[a-z]{2,})\.?`;
+
 /** A length with its unit, tolerance and bound. Groups: length, unit, tolerance, bound. */
-export const LENGTH = String.raw`(?<length>${NUMBER})\s*(?<unit>mm\b|in\b\.?|inch(?:es)?|")?(?<tolerance>${TOLERANCE})?(?<bound>${BOUND})?`;
+export const LENGTH = String.raw`(?<length>${NUMBER})\s*(?<unit>mm\b|${INCH}|inch(?:es)?|")?(?<tolerance>${TOLERANCE})?(?<bound>${BOUND})?`;
 /** A length by itself, of which nothing else is asked. Groups as given. */
 export const plainLength = (name: string) =>
-  String.raw`(?<${name}>${NUMBER})\s*(?<${name}Unit>mm\b|in\b\.?|inch(?:es)?\b|")?`;
+  String.raw`(?<${name}>${NUMBER})\s*(?<${name}Unit>mm\b|${INCH}|inch(?:es)?\b|")?`;
 
 /** A length as it stands in the text. */
 export interface RawLength {

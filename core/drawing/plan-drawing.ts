@@ -6,6 +6,7 @@ import type { HolePlan, HoleRequest } from '../plan/types';
 import { calloutOf, readingOf } from './callout';
 import { readDrawer } from './drawer';
 import { drawingEntries } from './entries';
+import { partQuestions } from './part-notes';
 import { planOne } from './plan-one';
 import { questionsFor } from './questions';
 import { shareDrills, shareTaps, type DrillWish } from './share';
@@ -125,5 +126,10 @@ export function planDrawing(lines: string[], shop: Shop): DrawingPlan {
     const hole: PlannedHole = { ...entry, callout: said, plan, request, verdict: 'unread' };
     return { ...hole, verdict: verdictOf(hole, asked.length) };
   });
+  for (const question of partQuestions(holes)) {
+    const hole = holes[question.hole]!;
+    questions.push(question);
+    if (hole.verdict === 'ready') hole.verdict = 'caution';
+  }
   return sharePart(holes, questions, shop.drawer);
 }

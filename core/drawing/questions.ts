@@ -70,8 +70,10 @@ function drillQuestion(callout: Callout, plan: HolePlan): Asked[] {
 }
 
 function strengthQuestion(plan: HolePlan): Asked[] {
-  const weak = numbersOf(plan.warnings, 'weak-when-stripped');
-  return weak ? [ask('strip-strength', weak)] : [];
+  // As strong as its screw, it needs no word from the designer.
+  const weak = plan.warnings.filter(({ level }) => level !== 'note');
+  const numbers = numbersOf(weak, 'weak-when-stripped');
+  return numbers ? [ask('strip-strength', numbers)] : [];
 }
 
 /** The questions one hole raises, `notes` being what its line's reading left open. Lengths mm. Source: common practice. */

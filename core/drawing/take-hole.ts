@@ -129,6 +129,7 @@ export function takeDiameter(reading: Reading): boolean {
     return true;
   }
   const span = reading.advance(found[0].length + word.length, 'read');
-  drilled(reading, lengthOf(found.groups, 'size')!, word !== '', span);
+  const size = found.groups?.['size'] === undefined ? 'before' : 'size';
+  drilled(reading, lengthOf(found.groups, size)!, word !== '', span);
   return true;
 }

@@ -150,6 +150,10 @@ export const QUESTION_CODES = [
   'insert-which',
   /** A bolt, screw, stud, nut or clearance is named on a line that is tapped. */
   'tapped-or-clearance',
+  /** A line without a hole names a process or a duty that may touch every hole. numbers: line. */
+  'note-touches-all',
+  /** The line below gives a depth that belongs to no hole of its own. numbers: line. */
+  'depth-on-next-line',
 ] as const;
 
 export type CalloutProblemCode = (typeof CALLOUT_PROBLEM_CODES)[number];

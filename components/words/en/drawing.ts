@@ -57,6 +57,14 @@ export const QUESTIONS: Record<QuestionCode, QuestionWords> = {
     short: 'It names a screw, a bolt or a nut: is this hole tapped?',
     text: 'The line names what goes into the hole or through it. Is this hole tapped for it, or does it give clearance?',
   },
+  'note-touches-all': {
+    short: 'Line {line:whole} speaks of a process or a duty: does it touch this hole?',
+    text: 'Line {line:whole} of what was pasted names a process or a duty without a hole. Does it touch this hole, and is the hole tapped before or after it?',
+  },
+  'depth-on-next-line': {
+    short: 'Line {line:whole} gives a depth that belongs to no hole.',
+    text: 'Line {line:whole} of what was pasted gives a depth and no hole. Does it belong to this one?',
+  },
 };
 
 export const NOTE = {

@@ -52,6 +52,14 @@ export const QUESTIONS: Same<typeof english.QUESTIONS> = {
     short: 'Nombra un tornillo, un perno o una tuerca: ¿se rosca este agujero?',
     text: 'La línea nombra lo que entra en el agujero o lo atraviesa. ¿Se rosca este agujero para ello, o es de paso?',
   },
+  'note-touches-all': {
+    short: 'La línea {line:whole} habla de un proceso o de un servicio: ¿afecta a este agujero?',
+    text: 'La línea {line:whole} de lo pegado nombra un proceso o un servicio sin agujero. ¿Afecta a este agujero, y se rosca antes o después?',
+  },
+  'depth-on-next-line': {
+    short: 'La línea {line:whole} da una profundidad que no es de ningún agujero.',
+    text: 'La línea {line:whole} de lo pegado da una profundidad y ningún agujero. ¿Es de este?',
+  },
 };
 
 export const NOTE: Same<typeof english.NOTE> = {

@@ -889,4 +889,28 @@ export const ORDINARY: readonly Row[] = [
     fullThread: 16,
     hole: { diameter: 6.8, depth: 22, at: 'shoulder' },
   },
+  {
+    line: 'DRILL 6.8 x 20 DP TAP M8 x 16 DP',
+    from: 'as drawings carry them',
+    verdict: 'ready',
+    thread: 'M8x1.25-6H',
+    fullThread: 16,
+    hole: { diameter: 6.8, depth: 20, at: 'shoulder' },
+  },
+  {
+    line: '.201 DIA .75 DEEP 1/4-20 UNC-2B .50 DEEP',
+    from: 'as drawings carry them, ASME Y14.5 before its symbols',
+    verdict: 'ready',
+    thread: '1/4-20 UNC-2B',
+    fullThread: 12.7,
+    hole: { diameter: 5.105, depth: 19.05, at: 'shoulder' },
+  },
+  {
+    line: 'M6 ↧12 IN 4 PLACES',
+    from: 'as drawings carry them',
+    verdict: 'ready',
+    thread: 'M6x1-6H',
+    count: 4,
+    fullThread: 12,
+  },
 ];
