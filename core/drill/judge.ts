@@ -9,6 +9,12 @@ import { drillsBetween, type StockedDrill } from './sizes';
 /** Slack for comparing decimal inches converted to mm; far below any limit's last digit. */
 const HAIR = 1e-7;
 
+/**
+ * Past the limit by less than this, mm, or than a tenth of the tolerance where that is less, no oversize from memory can
+ * tell inside from outside: inside, with little room. Common practice.
+ */
+const LITTLE = 0.01;
+
 export interface HoleWindow extends Range {
   /** Major diameter of the tap and pitch, mm. */
   major: number;
@@ -24,10 +30,15 @@ export interface HoleWindow extends Range {
  * is not), or outside. mm. Sources: `drill-oversize`; the class limits for the window.
  */
 export function judgeDrill(drill: StockedDrill, window: HoleWindow): DrillChoice {
-  const over = window.oversize ?? window.oversizeShare * likelyOversize(drill.diameter);
-  const likely = drill.diameter + over;
+  const large = window.oversize ?? window.oversizeShare * likelyOversize(drill.diameter);
+  const likely = drill.diameter + large;
   const nominalInside = drill.diameter >= window.min - HAIR && drill.diameter <= window.max + HAIR;
-  const verdict = !nominalInside ? 'outside' : likely <= window.max + HAIR ? 'inside' : 'risk';
+  // A measured oversize is known.
+  const recalled = window.oversize === undefined;
+  const unsure = recalled ? Math.min(LITTLE, (window.max - window.min) / 10) : 0;
+  const over = likely - window.max;
+  const verdict = !nominalInside ? 'outside' : over <= unsure + HAIR ? 'inside' : 'risk';
+  const little = verdict === 'inside' && over > HAIR;
   return {
     name: drill.name,
     series: drill.series,
@@ -35,6 +46,7 @@ export function judgeDrill(drill: StockedDrill, window: HoleWindow): DrillChoice
     percent: percentThread(window.major, window.pitch, drill.diameter),
     likely,
     verdict,
+    ...(little && { little }),
   };
 }
 
@@ -75,7 +87,8 @@ export function bestDrill(drills: DrillChoice[], wish: DrillPreference): DrillCh
   );
   const own = ownSystem.length > 0 ? ownSystem : pool;
   if (surely.length === 0) return own[0]!;
-  if (wish.largest) return own[own.length - 1]!;
+  const roomy = own.filter(({ little }) => !little);
+  if (wish.largest) return (roomy[roomy.length - 1] ?? own[own.length - 1])!;
   const distance = (drill: DrillChoice) => Math.abs(drill.diameter - wish.target);
   return (
     own.find((drill) => drill.name === wish.listed) ??

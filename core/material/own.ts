@@ -97,6 +97,35 @@ export function checkOwnMaterial(input: OwnMaterialInput): Problem[] {
   return problems;
 }
 
+/** Hardness from which no HSS tap belongs in a metal, HB: 45 HRC. Common practice; the scale from memory. */
+const TOO_HARD = 421;
+
+/** Metals other than steel are met at about this hardness; from there on they are tapped slower, HB. Common practice. */
+const SLOWER = [
+  { from: 340, factor: 0.5 },
+  { from: 265, factor: 0.7 },
+] as const;
+
+/**
+ * What a hardness on the certificate changes: too hard for HSS from 45 HRC; a steel harder than the one that lends is
+ * cut as the handbook's steel of that hardness; stainless, iron and light metals are slowed. `hb` Brinell.
+ */
+function hardened(lender: Material, hb: number): Partial<Material> {
+  if (hb >= TOO_HARD) return { speed: null, forming: 'no' };
+  if (lender.group === 'P') {
+    const rank = (id: MaterialId) => STEELS.findIndex(([, steel]) => steel === id);
+    const harder = findMaterial(nearestMaterial('P', hb))!;
+    if (rank(harder.id) <= rank(lender.id)) return {};
+    const { kc11, mc, speed, forming, chips, abrasive } = harder;
+    return { kc11, mc, speed, forming, chips, abrasive };
+  }
+  // Titanium and nickel are met hard: their rows are for that.
+  const slow = SLOWER.find(({ from }) => hb >= from);
+  if (!slow || !lender.speed || lender.group === 'S') return {};
+  const { min, max } = lender.speed;
+  return { speed: { min: min * slow.factor, max: max * slow.factor } };
+}
+
 /**
  * A material to plan with from what the shop knows. kc1.1 in N/mm²; see `OwnMaterialInput` for the ranges.
  * Refuses with `OWN_PROBLEM_CODES`. Sources: the shop's own numbers, and those of the material that lends.
@@ -110,6 +139,7 @@ export function ownMaterial(input: OwnMaterialInput): Outcome<Material> {
   const force = kc11 === undefined ? {} : { kc11, mc: mc ?? lender.mc };
   return answer({
     ...lender,
+    ...(hb === undefined ? {} : hardened(lender, hb)),
     ...force,
     group,
     own: { name: name.trim(), ...(hb === undefined ? {} : { hardness: hb }) },

@@ -6,7 +6,6 @@ import { oversizeShare } from '../drill/oversize';
 import { listedDrill, targetHole } from '../drill/usual';
 import { inchSystem } from '../thread/inch-system';
 import { basicDiameters } from '../thread/profile';
-import { pipeNotes } from '../gauge/pipe';
 import type { Range, ThreadLimits } from '../limits/limits';
 import type { Material } from '../material/material';
 import type { Thread } from '../thread/thread';
@@ -46,13 +45,6 @@ export function wantsLargestHole(material: Material): boolean {
   return material.abrasive || material.workHardens || material.springsBack || material.kc11 >= 1900;
 }
 
-/** The drill that the lists give for a parallel pipe thread stands as long as its own size passes. Common practice. */
-function listedPipeDrill(thread: Thread, drills: DrillChoice[]): DrillChoice | undefined {
-  if (thread.system !== 'pipe') return undefined;
-  const listed = pipeNotes(thread)?.drills.find(({ hole }) => hole === 'parallel');
-  return drills.find(({ name, verdict }) => name === listed?.name && verdict !== 'outside');
-}
-
 /** mm */
 export interface CutHole {
   window: Range;
@@ -73,6 +65,12 @@ export function taperHole(taper: TaperPipe, { request, thread, material }: JobPa
   return { window: taper.window, drills, drill };
 }
 
+/** The drill that lists give for a parallel pipe thread, mm: where it may cut large, the nearest to it is taken. */
+function pipeTarget(thread: Thread): number | undefined {
+  const listed = Number(listedDrill(thread));
+  return Number.isFinite(listed) ? listed : undefined;
+}
+
 /** The hole of a thread with limits, for a tap of this major diameter. mm. Sources: as `bestDrill`. */
 export function limitedHole(limits: ThreadLimits, parts: JobParts, major: number): CutHole {
   const { request, thread, material } = parts;
@@ -88,13 +86,13 @@ export function limitedHole(limits: ThreadLimits, parts: JobParts, major: number
   };
   const drills = judgeDrills(cutWindow, request.stockedDrills);
   const pipe = thread.system === 'pipe';
-  const drill =
-    listedPipeDrill(thread, drills) ??
-    bestDrill(drills, {
-      listed: listedDrill(thread),
-      target: pipe ? (window.min + window.max) / 2 : targetHole(thread, major),
-      largest: wantsLargestHole(material),
-      system: thread.system === 'unified' ? 'inch' : 'metric',
-    });
+  const drill = bestDrill(drills, {
+    listed: listedDrill(thread),
+    target: pipe
+      ? (pipeTarget(thread) ?? (window.min + window.max) / 2)
+      : targetHole(thread, major),
+    largest: wantsLargestHole(material),
+    system: thread.system === 'unified' ? 'inch' : 'metric',
+  });
   return { window, drills, drill };
 }

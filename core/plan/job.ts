@@ -4,7 +4,7 @@ import type { ChamferSystem } from '../chamfer/classes';
 import type { DrillChoice, DrillSeries } from '../drill/drill';
 import { judgeDrill, judgeDrills, type HoleWindow } from '../drill/judge';
 import { oversizeShare } from '../drill/oversize';
-import { FORM_WINDOW, formHole } from '../drill/percent';
+import { FORM_WINDOW, formHole, formPercent } from '../drill/percent';
 import { pipeNotes } from '../gauge/pipe';
 import { STOP_CLEARANCE } from '../hole/depth';
 import type { Range, ThreadLimits } from '../limits/limits';
@@ -76,6 +76,12 @@ function formDrill(
   return judged.verdict === 'outside' ? null : judged;
 }
 
+function onFormScale(drill: DrillChoice | null, major: number, pitch: number): DrillChoice | null {
+  if (!drill) return null;
+  const form = formPercent(major, pitch, drill.diameter);
+  return { ...drill, percent: { ...drill.percent, form } };
+}
+
 /** Sealing threads want what the gauge measures and the wrench takes up; others one and a half diameters. */
 function usualThread(thread: Thread, taper: TaperPipe | null): number {
   if (taper) return taper.fullThread;
@@ -132,7 +138,9 @@ export function prepareJob(asked: JobParts): Job {
     drills,
     drill,
     // A taper thread is not formed here: its hole would have to be tapered too.
-    formDrill: taper ? null : formDrill(formWindow, request.stockedDrills),
+    formDrill: taper
+      ? null
+      : onFormScale(formDrill(formWindow, request.stockedDrills), major, pitch),
     formWindow,
     cutHole: taper ? Math.max(hole, taper.minor) : hole,
   };

@@ -6,7 +6,12 @@ import { STYLES } from '../tap/styles';
 import { assumptionsFor } from './assumptions';
 import { candidatesFor, webOf, type Candidate } from './candidates';
 import type { DrillChoice } from '../drill/drill';
+import { handWork } from './hand-work';
 import type { Job } from './job';
+import { formTapHole } from '../drill/form-hole';
+import { oversizeShare } from '../drill/oversize';
+import { percentThread } from '../drill/percent';
+import { tapLimitsFor } from './tap-limits';
 import { judge, type Judged } from './judge';
 import { fromFace } from './part-fields';
 import { crossedBefore, lostIn, partRefusals, reachFor } from './part-judge';
@@ -17,6 +22,9 @@ import { stripCheck } from './strength';
 import { speedsWithTool } from './tool';
 import type { Cycle, HolePlan, HoleRequest, Reason, TapChoice } from './types';
 import { spokenTap, warningsFor } from './warnings';
+
+/** A holder that floats is fed a little behind the pitch, so that the tap pulls itself along. Common practice. */
+const FLOATING_FEED = { min: 0.95, max: 1 } as const;
 
 /** Threads the tap starts above the face: pitches of approach in a cycle. Common practice. */
 const APPROACH_PITCHES = 3;
@@ -35,6 +43,7 @@ function cycleFor(job: Job, tap: Candidate | undefined): Cycle | null {
     rpmRange: speed.range,
     feedPerRev: job.pitch,
     feedPerMinute: job.pitch * rpm,
+    ...(drive === 'synchronous' ? {} : { feedShare: FLOATING_FEED }),
     seconds: cycleSeconds(travel, job.pitch, rpm, acceleration),
   };
 }
@@ -78,6 +87,19 @@ function refused(taps: Judged[], refusals: Reason[]): Judged[] {
   }));
 }
 
+/** The drills to judge: a form tap's own where one is best. */
+function drillsFor(job: Job, best: Judged | undefined): DrillChoice[] {
+  if (best?.style !== 'form') return job.drills;
+  const { request, material, major, pitch } = job;
+  const near = formTapHole(job, {
+    series: request.stockedDrills,
+    oversizeShare: oversizeShare(material),
+  }).drills.map(({ percent, likelyPercent: _likely, ...drill }): DrillChoice => {
+    return { ...drill, percent: { ...percentThread(major, pitch, drill.diameter), form: percent } };
+  });
+  return near;
+}
+
 function planJob(job: Job): HolePlan {
   const { candidates, scale } = candidatesFor(job);
   const taps = rank(
@@ -88,15 +110,21 @@ function planJob(job: Job): HolePlan {
   const best = shown.find((tap) => tap.best && tap.fits);
   const spoken = spokenTap(taps);
   const strip = stripCheck(job);
+  const hand = handWork(job, best);
   return {
     thread: job.thread,
     limits: job.limits,
     drill: promised(job, best ? best.drill : job.drill),
-    drills: job.drills.map((drill) => promised(job, drill)!),
+    drills: drillsFor(job, best).map((drill) => promised(job, drill)!),
     taps: shown.map((tap) => toChoice(job, tap, tap === best)),
     remedies: remediesFor(job, taps, strip),
     cycle: cycleFor(job, spoken),
     warnings: warningsFor(job, taps, strip),
+    tapLimits: tapLimitsFor(job),
+    ...(best?.style === 'form' && {
+      formWindow: { min: job.formWindow.min, max: job.formWindow.max },
+    }),
+    ...(hand && { hand }),
     assumptions: assumptionsFor(job, scale, strip, spoken && webOf(job, spoken.style)),
     ...(job.request.crossing ? { lostThread: lostIn(job) } : {}),
   };

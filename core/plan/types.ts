@@ -9,7 +9,10 @@ import type { OwnMaterialInput } from '../material/own';
 import type { SourceId } from '../sources';
 import type { TapReach } from '../tap/reach';
 import type { TapProcess, TapStyle } from '../tap/tap';
+import type { TapLimit } from '../tap/limits';
 import type { Hand, Thread } from '../thread/thread';
+import type { Range } from '../units';
+import type { HandWork } from '../tap/hand';
 import type { AssumptionCode, ReasonCode, RemedyCode, WarningCode } from './codes';
 
 export type SpindleDrive = 'synchronous' | 'floating' | 'reversing-head' | 'hand';
@@ -144,6 +147,8 @@ export interface Cycle {
   feedPerRev: number;
   /** mm per minute at `rpm`. */
   feedPerMinute: number;
+  /** Share of the pitch that a floating or reversing holder is fed at; left out where the spindle holds the feed. */
+  feedShare?: Range;
   /** Seconds in and out, with the start plane three pitches above the face. */
   seconds: number;
 }
@@ -160,4 +165,10 @@ export interface HolePlan {
   assumptions: Assumption[];
   /** Full thread that a crossing takes, mm; left out where nothing is said to cross. */
   lostThread?: number;
+  /** Tap limits that suit the class, or its bare thread before a coating; empty where no list speaks. */
+  tapLimits?: TapLimit[];
+  /** Hole sizes a form tap may be given, mm, where a form tap is best. */
+  formWindow?: Range;
+  /** How to turn it, where the tap is turned by hand and a hand set will do. */
+  hand?: HandWork;
 }

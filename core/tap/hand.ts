@@ -63,6 +63,14 @@ export interface HandPlan {
   stop: number | null;
 }
 
+/** A hand set in one planned hole: what it asks of the arms, and how long it takes. */
+export interface HandWork extends HandPlan {
+  /** Force of each hand at the end of the longest careful arm, N, with a sharp and with a worn tap. */
+  effort: { sharp: number; worn: number };
+  turns: number;
+  seconds: Range;
+}
+
 /** Chamfers of a serial set of three, threads. As catalogues list it; common practice. */
 const SERIAL: readonly Range[] = [
   { min: 5, max: 6 },

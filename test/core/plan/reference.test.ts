@@ -140,7 +140,9 @@ describe('over every standard thread', () => {
     for (const { thread, drills, drill, window } of all) {
       for (const each of drills) {
         const inside =
-          each.diameter >= window!.hole.min - 1e-6 && each.likely <= window!.hole.max + 1e-6;
+          each.diameter >= window!.hole.min - 1e-6 &&
+          // Recalled oversize cannot tell a hundredth: inside, with little room.
+          each.likely <= window!.hole.max + (each.little ? 0.01 : 0) + 1e-6;
         expect(each.verdict === 'inside', `${thread.designation} ${each.name}`).toBe(inside);
       }
       if (drill) expect(drill.verdict).not.toBe('outside');

@@ -112,7 +112,7 @@ describe('remedies', () => {
   });
 
   it('boring is offered only where no stocked drill passes, reaming where the drill may cut large', () => {
-    const risky = plan({ thread: '3/4-10-3B', fullThread: 25, hole: blind, material: 'steel-low' });
+    const risky = plan({ thread: 'M12x1-4H', fullThread: 18, hole: blind, material: 'steel-low' });
     expect(risky.drill?.verdict).toBe('risk');
     expect(codes(risky.remedies)).toContain('ream-to-size');
     expect(codes(risky.remedies)).not.toContain('bore-or-ream');

@@ -118,12 +118,12 @@ describe('with its numbers', () => {
   });
 
   it('a drill that likely cuts past the class', () => {
-    const risky = { ...open, thread: '3/4-10-3B', hole: through(30) };
+    const risky = { ...open, thread: 'M12x1-4H', hole: through(20) };
     const { drill } = plan(risky);
     const found = numbers(risky, 'drill-at-risk')!;
     expect(found).toMatchObject({ diameter: drill!.diameter, likely: drill!.likely });
-    // 3B ends at .6545 in.
-    expect(found['max']! / 25.4).toBeCloseTo(0.6545, 6);
+    // 4H ends at 10.917 + 0.150.
+    expect(found['max']!).toBeCloseTo(11.067, 6);
     expect(found['likely']).toBeGreaterThan(found['max']!);
   });
 
