@@ -366,7 +366,6 @@ export const GRAVE: readonly Row[] = [
     thread: '1/4-18 NPT',
     through: true,
   },
-  { line: 'G1/4 ↧12', from: 'ISO 129-1', verdict: 'caution', thread: 'G1/4', fullThread: 12 },
   {
     line: 'M8 ↧16 ON CURVED SURFACE',
     from: 'ISO 129-1',

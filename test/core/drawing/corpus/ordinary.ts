@@ -913,4 +913,6 @@ export const ORDINARY: readonly Row[] = [
     count: 4,
     fullThread: 12,
   },
+  // Drilled 11.75: the 11.8 of the lists would be a caution.
+  { line: 'G1/4 ↧12', from: 'ISO 129-1', verdict: 'ready', thread: 'G1/4', fullThread: 12 },
 ];
