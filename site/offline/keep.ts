@@ -3,7 +3,7 @@
  * when a newer copy is ready. It never reloads a page by itself.
  */
 import { OFFLINE } from '../../components/words/en/offline';
-import { WORKER_ADDRESS, type Order, type Progress } from './messages';
+import { LEAVING, WORKER_ADDRESS, type Order, type Progress, type Said } from './messages';
 
 /** A page at a machine stays open for weeks. */
 const LOOK_AGAIN = 60 * 60 * 1000;
@@ -45,23 +45,40 @@ function announce(text: string, ...buttons: HTMLButtonElement[]): void {
 
 let asked = false;
 
+/** A newer copy answers from now on: the window that asked for it takes it, every other one is told. */
+function replaced(): void {
+  if (asked) location.reload();
+  else
+    announce(
+      OFFLINE.replaced,
+      button(OFFLINE.reload, 'button', () => location.reload()),
+    );
+}
+
 function offer(waiting: ServiceWorker): void {
   announce(
     OFFLINE.newer,
     button(OFFLINE.use, 'button', () => {
       asked = true;
+      // The browser lets the older worker finish first. Asked again it does no more than asked once.
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin
+      new BroadcastChannel(LEAVING).postMessage(null);
       // A worker takes no target: there is one listener.
       // oxlint-disable-next-line unicorn/require-post-message-target-origin
       waiting.postMessage({ kind: 'take-over' } satisfies Order);
+      announce(OFFLINE.taking);
     }),
     button(OFFLINE.keepOld, 'button plain', () => note?.replaceChildren()),
   );
 }
 
+/** Has the worker bring what is missing, and say how far it is. */
+function ask(): void {
+  navigator.serviceWorker.controller?.postMessage({ kind: 'complete' } satisfies Order);
+}
+
 function follow(registration: ServiceWorkerRegistration): void {
   const { serviceWorker } = navigator;
-  const ask = (): void =>
-    serviceWorker.controller?.postMessage({ kind: 'complete' } satisfies Order);
   const look = (worker: ServiceWorker): void => {
     worker.addEventListener('statechange', () => {
       if (worker.state === 'installed' && serviceWorker.controller) offer(worker);
@@ -81,18 +98,6 @@ function follow(registration: ServiceWorkerRegistration): void {
     if (registration.installing) look(registration.installing);
   });
   ask();
-  let controlled = serviceWorker.controller !== null;
-  serviceWorker.addEventListener('controllerchange', () => {
-    // The first worker takes the page over without changing anything in it.
-    if (!controlled) ask();
-    else if (asked) location.reload();
-    else
-      announce(
-        OFFLINE.replaced,
-        button(OFFLINE.reload, 'button', () => location.reload()),
-      );
-    controlled = true;
-  });
   window.addEventListener('online', ask);
   window.setInterval(() => {
     ask();
@@ -116,15 +121,30 @@ function start(): void {
   );
 }
 
+/**
+ * From the first line on, and not when the worker is started: a newer copy may take over a window that
+ * was opened a moment ago.
+ */
+function listen(): void {
+  const { serviceWorker } = navigator;
+  let controlled = serviceWorker.controller !== null;
+  serviceWorker.addEventListener('controllerchange', () => {
+    if (controlled) replaced();
+    // The first worker takes the page over without changing anything in it.
+    else if (following) ask();
+    controlled = true;
+  });
+  serviceWorker.addEventListener('message', ({ data, source }: MessageEvent<Said>) => {
+    // What a worker said before it gave up may come after the news that it did.
+    if (source instanceof ServiceWorker && source.state === 'redundant') return;
+    if (data.kind === 'progress') say(data);
+    // Kept by the browser until the page is read, so it comes even where the change came before this script.
+    if (data.kind === 'replaced') replaced();
+  });
+}
+
 if ('serviceWorker' in navigator && import.meta.env.PROD) {
-  navigator.serviceWorker.addEventListener(
-    'message',
-    ({ data, source }: MessageEvent<Progress>) => {
-      // What a worker said before it gave up may come after the news that it did.
-      if (source instanceof ServiceWorker && source.state === 'redundant') return;
-      if (data.kind === 'progress') say(data);
-    },
-  );
+  listen();
   const later = (): unknown => window.setTimeout(start, AFTER_LOADING);
   if (document.readyState === 'complete') later();
   else window.addEventListener('load', later, { once: true });

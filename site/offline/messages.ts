@@ -10,8 +10,22 @@ export interface Progress {
   stopped: boolean;
 }
 
+/** A newer copy answers for a window that was opened on the one before. */
+export interface Replaced {
+  kind: 'replaced';
+}
+
+/** From the worker. */
+export type Said = Progress | Replaced;
+
 /** From a page: bring what is missing; or: take over from the older copy. */
 export type Order = { kind: 'complete' } | { kind: 'take-over' };
+
+/**
+ * Where a page says that a newer copy is to take over, to the older one if it runs. An order would start it
+ * if it does not, and the newer one would have to wait for it.
+ */
+export const LEAVING = 'handbook-leaving';
 
 export const WORKER_ADDRESS = '/worker.js';
 

@@ -5,7 +5,14 @@
  * build, until the reader takes the next.
  */
 import { PrecacheController } from 'workbox-precaching';
-import type { Listed, Order, Progress } from './messages';
+import {
+  LEAVING,
+  type Listed,
+  type Order,
+  type Progress,
+  type Replaced,
+  type Said,
+} from './messages';
 
 /** Put in by the build. */
 declare const HANDBOOK_FILES: Listed[];
@@ -23,14 +30,14 @@ interface Told extends Lasting {
   data: unknown;
 }
 interface Window {
-  postMessage: (message: Progress) => void;
+  postMessage: (message: Said) => void;
 }
 interface World {
   location: Location;
   caches: CacheStorage;
   clients: {
     claim: () => Promise<void>;
-    matchAll: (of: { includeUncontrolled: boolean; type: 'window' }) => Promise<Window[]>;
+    matchAll: (of: { includeUncontrolled?: boolean; type: 'window' }) => Promise<Window[]>;
   };
   skipWaiting: () => Promise<void>;
   addEventListener: ((type: 'install' | 'activate', listener: (event: Lasting) => void) => void) &
@@ -74,9 +81,14 @@ const threadKeys = new Map(
   ]),
 );
 
-async function keptHandbook(): Promise<number> {
+/** What of the handbook is here, by the names it is kept under. Asked once for all: one by one takes seconds. */
+async function keptKeys(): Promise<Set<string>> {
   const cache = await world.caches.open(HANDBOOK);
-  const kept = new Set((await cache.keys()).map(({ url }) => url));
+  return new Set((await cache.keys()).map(({ url }) => url));
+}
+
+async function keptHandbook(): Promise<number> {
+  const kept = await keptKeys();
   return [...controller.getURLsToCacheKeys().values()].filter((key) => kept.has(key)).length;
 }
 
@@ -107,10 +119,21 @@ async function tell(known: { installed?: number; stopped?: boolean } = {}): Prom
 const pause = (seconds: number): Promise<void> =>
   new Promise((resolve) => setTimeout(resolve, seconds * 1000));
 
+/**
+ * Aborted when a newer copy is to take over: a browser lets the older one finish what it has in hand, and
+ * four hundred pages over a poor network are minutes. What is missing then the newer one brings.
+ */
+const leaving = new AbortController();
+const { signal } = leaving;
+const left = new Promise<void>((resolve) =>
+  signal.addEventListener('abort', () => resolve(), { once: true }),
+);
+new BroadcastChannel(LEAVING).addEventListener('message', () => leaving.abort());
+
 /** Fetches one thread page, held to its digest, and keeps it. */
-async function fetchThread(url: string): Promise<Response> {
+async function fetchThread(url: string, options: RequestInit = {}): Promise<Response> {
   const { key, integrity } = threadKeys.get(url)!;
-  const response = await fetch(new Request(url, { integrity, cache: 'no-cache' }));
+  const response = await fetch(new Request(url, { ...options, integrity, cache: 'no-cache' }));
   if (!response.ok) throw new Error(`${url}: ${response.status}`);
   const cache = await world.caches.open(THREADS);
   await cache.put(key, response.clone());
@@ -119,9 +142,10 @@ async function fetchThread(url: string): Promise<Response> {
 
 /** Files of the handbook that the browser has thrown away to make room. */
 async function mend(event: Event): Promise<void> {
-  const cache = await world.caches.open(HANDBOOK);
+  const kept = await keptKeys();
   for (const [url, cacheKey] of controller.getURLsToCacheKeys()) {
-    if (await cache.match(cacheKey)) continue;
+    if (signal.aborted) return;
+    if (kept.has(cacheKey)) continue;
     const integrity = controller.getIntegrityForCacheKey(cacheKey);
     await controller.strategy.handle({
       event,
@@ -139,6 +163,7 @@ const TRIES = [0, 2, 8];
 async function complete(event: Event): Promise<void> {
   for (const wait of TRIES) {
     await pause(wait);
+    if (signal.aborted) return;
     try {
       await mend(event);
     } catch {
@@ -147,7 +172,9 @@ async function complete(event: Event): Promise<void> {
     const missing = await missingThreads();
     let failures = 0;
     while (missing.length > 0 && failures < AT_ONCE) {
-      const some = await Promise.allSettled(missing.splice(0, AT_ONCE).map(fetchThread));
+      const next = missing.splice(0, AT_ONCE);
+      const some = await Promise.allSettled(next.map((url) => fetchThread(url, { signal })));
+      if (signal.aborted) return;
       failures += some.filter(({ status }) => status === 'rejected').length;
       if (missing.length % (4 * AT_ONCE) < AT_ONCE) await tell();
     }
@@ -180,6 +207,15 @@ async function keepEarlierAssets(): Promise<void> {
   }
 }
 
+/** Says to every window of the copy before this one that it has been replaced. */
+async function tellReplaced(): Promise<void> {
+  // Nothing is claimed yet, so windows that this worker controls came over from an older one.
+  for (const window of await world.clients.matchAll({ type: 'window' })) {
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin
+    window.postMessage({ kind: 'replaced' } satisfies Replaced);
+  }
+}
+
 let completing: Promise<void> | null = null;
 
 world.addEventListener('install', (event) => {
@@ -190,6 +226,7 @@ world.addEventListener('activate', (event) => {
   event.waitUntil(
     keepEarlierAssets()
       .then(() => controller.activate(event))
+      .then(tellReplaced)
       .then(() => world.clients.claim()),
   );
 });
@@ -199,7 +236,8 @@ world.addEventListener('message', (event) => {
   if (order?.kind === 'take-over') event.waitUntil(world.skipWaiting());
   if (order?.kind === 'complete') {
     completing ??= complete(event).finally(() => (completing = null));
-    event.waitUntil(tell().then(() => completing));
+    const bringing = completing;
+    event.waitUntil(Promise.race([tell().then(() => bringing), left]));
   }
 });
 

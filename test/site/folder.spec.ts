@@ -157,10 +157,8 @@ const BROWSERS = {
 
 for (const [name, start] of Object.entries(BROWSERS)) {
   test(`${name}: plan, drawing, print, search, jobs, by double-click`, async ({ made }) => {
-    test.setTimeout(120_000);
     const visitor = await start(pathToFileURL(`${made.folder}/`).href);
-    const shows = (text: string | RegExp) =>
-      expect.poll(() => visitor.text(), { timeout: 15_000 }).toMatch(text);
+    const shows = (text: string | RegExp) => expect.poll(() => visitor.text()).toMatch(text);
     try {
       await visitor.open('/');
       await shows(/Plan/);

@@ -85,5 +85,5 @@ test('nginx, as the example has it, serves the handbook with its headers, and it
   await page.goto('/plan/?thread=M8x1.25-6H&hole=blind&depth=16&material=al-wrought');
   await islandsReady(page);
   await expect(page.locator('main')).toContainText('6.8 mm');
-  await expect(page.locator('[data-kept]')).toHaveText(OFFLINE.all, { timeout: 45_000 });
+  await expect(page.locator('[data-kept]')).toHaveText(OFFLINE.all, { timeout: 120_000 });
 });

@@ -92,7 +92,7 @@ export { expect };
 /** Waits until every island that starts by itself runs, so that what is tested is what readers use. */
 export async function islandsReady(page: Page): Promise<void> {
   const waiting = page.locator('astro-island[ssr]:is([client="load"], [client="idle"])');
-  await expect(waiting).toHaveCount(0, { timeout: 10_000 });
+  await expect(waiting).toHaveCount(0);
 }
 
 /**

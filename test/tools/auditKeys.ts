@@ -63,12 +63,12 @@ async function work(page: Page): Promise<string[]> {
   const answer = page.getByRole('region', { name: 'Answer', exact: true }).locator('.answer');
   try {
     await page.getByRole('button', { name: 'Try it with the example' }).press('Enter');
-    await answer.filter({ hasText: /\w/ }).first().waitFor({ timeout: 10_000 });
+    await answer.filter({ hasText: /\w/ }).first().waitFor({ timeout: 30_000 });
     await page.locator('main button[type=submit]').first().press('Enter');
-    await answer.filter({ hasText: /\w/ }).first().waitFor({ timeout: 10_000 });
+    await answer.filter({ hasText: /\w/ }).first().waitFor({ timeout: 30_000 });
     const faults = await tabThrough(page, 0);
     await page.getByRole('button', { name: 'Start again' }).press('Enter');
-    await page.getByRole('region', { name: 'Worked example' }).waitFor({ timeout: 10_000 });
+    await page.getByRole('region', { name: 'Worked example' }).waitFor({ timeout: 30_000 });
     return faults;
   } catch (error) {
     return [`keyboard: ${String(error).split('\n')[0]}`];

@@ -16,8 +16,6 @@ interface Counts {
   passed: number;
   failed: number;
   skipped: number;
-  /** Passed, but not the first time. */
-  unsteady?: number;
 }
 
 interface Step {
@@ -65,14 +63,9 @@ function vitestCounts(name: string): () => Counts {
 
 function playwrightCounts(): Counts {
   const { stats } = report<{
-    stats: { expected: number; unexpected: number; flaky: number; skipped: number };
+    stats: { expected: number; unexpected: number; skipped: number };
   }>('browser.json');
-  return {
-    passed: stats.expected + stats.flaky,
-    failed: stats.unexpected,
-    skipped: stats.skipped,
-    unsteady: stats.flaky,
-  };
+  return { passed: stats.expected, failed: stats.unexpected, skipped: stats.skipped };
 }
 
 function vitest(name: string, ...projects: string[]): Pick<Step, 'commands' | 'counts'> {
@@ -150,8 +143,7 @@ async function perform(step: Step): Promise<Omit<Result, 'step' | 'seconds'>> {
     await step.before?.();
     for (const command of step.commands) {
       const done = await run(command);
-      // An unsteady test has something to say even when all passed in the end.
-      if (!done.ok || /^\s+\d+ flaky$/m.test(done.text)) console.log(done.text);
+      if (!done.ok) console.log(done.text);
       ok &&= done.ok;
     }
   } catch (error) {
@@ -178,8 +170,7 @@ function table(results: Result[]): string {
           ? `${counts.passed} of ${counts.passed + counts.failed} tests`
           : '';
       const skipped = counts.skipped > 0 ? `, ${counts.skipped} skipped` : '';
-      const unsteady = counts.unsteady ? `, ${counts.unsteady} only when asked again` : '';
-      return `  ${state.padEnd(8)} ${step.name.padEnd(30)} ${`${seconds.toFixed(1)} s`.padStart(8)}  ${tests}${skipped}${unsteady}`;
+      return `  ${state.padEnd(8)} ${step.name.padEnd(30)} ${`${seconds.toFixed(1)} s`.padStart(8)}  ${tests}${skipped}`;
     })
     .join('\n');
 }

@@ -12,6 +12,8 @@ export const OFFLINE = {
   newer: 'A newer copy of the handbook is ready.',
   use: 'Open it now',
   keepOld: 'Not yet',
+  taking:
+    'The newer copy opens as soon as this one has finished what it is doing. That can take half a minute.',
   replaced: 'Another window opened a newer copy of the handbook. Reload here when it suits you.',
   reload: 'Reload',
   stays: 'What you typed stays.',

@@ -12,6 +12,8 @@ export const OFFLINE: typeof english.OFFLINE = {
   newer: 'Hay lista una copia más nueva del manual.',
   use: 'Abrirla ahora',
   keepOld: 'Todavía no',
+  taking:
+    'La copia nueva se abre en cuanto esta termine lo que está haciendo. Puede tardar medio minuto.',
   replaced:
     'Otra ventana abrió una copia más nueva del manual. Recargue aquí cuando le venga bien.',
   reload: 'Recargar',
