@@ -14,6 +14,7 @@ import {
 } from './tools/layers';
 import { exportedFunctions, modulesUnder, parse, ROOT } from './tools/modules';
 import { leftOut, strays, topLevel } from './tools/topLevel';
+import { textsOfUsers, unused } from './tools/unused';
 
 const core = modulesUnder('core');
 const components = modulesUnder('components');
@@ -85,6 +86,10 @@ describe('one direction: core ← components ← site', () => {
   test('nothing needs a newer browser than the floor has', () => {
     expect(tooNew([...core, ...components])).toEqual([]);
   });
+});
+
+test('no exported name is without a user', () => {
+  expect(unused([...core, ...components, ...modulesUnder('site')], textsOfUsers())).toEqual([]);
 });
 
 describe('the same word names a calculator everywhere', () => {
@@ -190,6 +195,12 @@ describe('the rules catch what they are for', () => {
     );
     expect(reachesInto([view], 'site')).toHaveLength(1);
     expect(tooNew([view])).toEqual(['components/planner/view.tsx: .toSorted']);
+  });
+
+  test('a name that nobody uses', () => {
+    const text = 'export const a = 1, b = 2;\nexport type C = typeof b;\nexport function d() {}';
+    const module = parse('core/plan/z.ts', text);
+    expect(unused([module], [text, 'd()'])).toEqual(['core/plan/z.ts: a', 'core/plan/z.ts: C']);
   });
 
   test('a missing doc comment, and one that leaves out units or source', () => {

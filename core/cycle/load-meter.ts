@@ -17,8 +17,6 @@ export const METER_PROBLEM_CODES = [
   'meter-speed-off-curve',
 ] as const;
 
-export type MeterProblemCode = (typeof METER_PROBLEM_CODES)[number];
-
 /** A meter that shows more than this is read wrongly, percent. */
 const MOST = 250;
 

@@ -26,8 +26,6 @@ export const SPINDLE_PROBLEM_CODES = [
   'spindle-power-absurd',
 ] as const;
 
-export type SpindleProblemCode = (typeof SPINDLE_PROBLEM_CODES)[number];
-
 const MOST_POINTS = 12;
 const FASTEST = 100_000;
 const STRONGEST = 100_000;

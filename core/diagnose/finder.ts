@@ -58,13 +58,6 @@ export interface Diagnosis {
   settled: boolean;
 }
 
-export const DIAGNOSIS_PROBLEM_CODES = [
-  'symptom-unknown',
-  'check-unknown',
-  'answer-unknown',
-  'answered-twice',
-] as const;
-
 /** True where an answer speaks for a cause by name. */
 function namesCause(cause: CauseId, { check, answer: said }: CheckAnswer): boolean {
   const causes = (CHECKS[check] as CheckAnswers)[said];

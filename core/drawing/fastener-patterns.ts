@@ -13,5 +13,3 @@ export const FASTENER_STANDARD =
   /^(?:DIN|ISO|EN\s+ISO)\s*(?:912|931|933|934|936|965[01]|985|6912|7984|7991|91[3-6]|938|939|125|127|6325|4762|4014|4016|4017|4018|4026|4027|4028|4029|4032|4035|7089|7090|7380(?:-\d)?|7045|7046|1207|2009|10642|7040|580|582)\b/i;
 /** Strength grades of screws: `8.8`, `10.9`, `A2-70`. */
 export const GRADE = /^(?:(?:grade|class|gr\.?)\s*)?(?:8\.8|10\.9|12\.9|A[24]-[578]0)(?![\w.])/i;
-/** A tap made by the screw itself is none of ours. */
-export const SELF_TAPPING = /self[- ]?tapping|thread[- ]forming|tapping screw/i;

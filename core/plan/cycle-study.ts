@@ -81,8 +81,6 @@ export interface CycleStudy {
   skeleton: SkeletonBlock[];
 }
 
-export const CYCLE_PROBLEM_CODES = ['no-tapping-speed', 'cycle-number-out-of-range'] as const;
-
 /** Pitches from full thread to the tip, and from face to start plane. Common practice. */
 const CHAMFER = 3;
 const APPROACH = 3;

@@ -49,8 +49,6 @@ const bracket: HoleRequest = {
 
 export const JOBS = { housing, foot, footFree, cover, flange, bracket } as const;
 
-export type JobName = keyof typeof JOBS;
-
 /** Threads the quarter rule is tried on: thread and full thread, mm. */
 export const RULE_CASES: readonly { thread: string; fullThread: number }[] = [
   { thread: 'M6x1-6H', fullThread: 12 },

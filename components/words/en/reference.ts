@@ -113,9 +113,6 @@ export const TAPS = {
   none: 'No list of tap limits reaches this size. ISO 2857 classes below.',
 } as const;
 
-/** How each numbering of taps is spoken of. */
-export const TAP_SYSTEMS = { H: 'H', L: 'L', D: 'D', ISO: 'ISO 2857' } as const;
-
 export const GAUGES: Record<GaugeMember, string> = {
   go: 'GO thread plug',
   'not-go': 'NOT GO thread plug',
