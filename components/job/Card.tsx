@@ -164,12 +164,30 @@ function Live({ address }: { address: string }) {
   );
 }
 
-function Foot({ plan, request, unit, made }: CardProps) {
+/** What is taken for granted of the part around the hole; where little was said of it, one line stands for the rest. */
+const PLAIN: readonly string[] = [
+  'entry-square',
+  'crossing-none',
+  'counterbore-none',
+  'drilled-solid',
+  'later-none',
+  'duty-none',
+];
+
+function assumed({ plan, unit }: CardProps): string {
+  const plain = plan.assumptions.filter(({ code }) => PLAIN.includes(code)).length >= 4;
+  const said = plan.assumptions
+    .filter(({ code }) => !plain || !PLAIN.includes(code))
+    .map((assumption) => assumptionText(assumption, unit));
+  return [...said, ...(plain ? [CARD.plainHole] : [])].join(' · ');
+}
+
+function Foot(props: CardProps) {
+  const { request, made } = props;
   return (
     <footer class="card-foot">
       <p>
-        <strong>{CARD.assumed}:</strong>{' '}
-        {plan.assumptions.map((assumption) => assumptionText(assumption, unit)).join(' · ')}
+        <strong>{CARD.assumed}:</strong> {assumed(props)}
       </p>
       <p>
         <strong>{CARD.cautions}:</strong>{' '}

@@ -16,6 +16,7 @@ export const CARD = {
   watch: 'Watch',
   record: 'First-off and record',
   assumed: 'Assumed',
+  plainHole: 'Nothing more was said of the part, so the hole is taken as plain',
   cautions: 'Cautions',
   address: 'This plan, live:',
   qr: 'Code of the plan’s address',

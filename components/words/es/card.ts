@@ -19,6 +19,7 @@ export const CARD: Same<typeof english.CARD> = {
   watch: 'Atención',
   record: 'Primera pieza y registro',
   assumed: 'Supuestos',
+  plainHole: 'De la pieza no se dijo más: el agujero se toma por corriente',
   cautions: 'Seguridad',
   address: 'Este plan, en vivo:',
   qr: 'Código de la dirección del plan',
