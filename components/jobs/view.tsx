@@ -14,7 +14,7 @@ import { EMPTY, readContents, writeContents } from './shape';
 import { freshId, newJob } from './store';
 import type * as engineModule from './engine';
 import { useJobs, type JobsState } from './useJobs';
-import { MADE } from '../words/en/drawerLines';
+import { MADE } from '../words/en/made';
 import { LANGUAGE } from '../words/en/site';
 import { say } from '../words/say';
 

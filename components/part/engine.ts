@@ -5,6 +5,7 @@ export { designationChanges } from '../planner/designation';
 export { materialReadText } from '../words/material';
 export { keepPart } from './keep';
 export { PartResult } from './PartResult';
+export { TableColumns } from './TableColumns';
 export { answerParts } from '../words/en/partSentences';
 export { attempt } from './state';
 export { shopDrawer } from './shopDrawer';

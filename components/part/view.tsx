@@ -17,7 +17,7 @@ import { problemText } from './problemText';
 import { readLines } from './lines';
 import { PartForm } from './PartForm';
 import { usePart, type PartState } from './usePart';
-import { MADE } from '../words/en/drawerLines';
+import { MADE } from '../words/en/made';
 import { LANGUAGE } from '../words/en/site';
 import { say } from '../words/say';
 

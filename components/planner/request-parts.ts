@@ -4,7 +4,7 @@
  * `inputs.ts`.
  */
 
-import { readMaterial } from '../../core';
+import { readMaterial } from '../../core/material/read-material';
 import type { ChamferClass } from '../../core/chamfer/chamfer';
 import type { DrillSeries } from '../../core/drill/drill';
 import { findMaterial } from '../../core/material/table';

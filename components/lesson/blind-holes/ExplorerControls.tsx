@@ -3,8 +3,9 @@ import { inchToMm, roundHalfUp } from '../../../core/units';
 import { ChoiceField } from '../../fields/ChoiceField';
 import type { Unit } from '../../words';
 import { EXPLORE } from '../../words/en/explore';
-import { plannerAddress } from '../../address/request';
+import type { plannerAddress } from '../../address/request';
 import { LengthStepper } from '../Stepper';
+import { useLate } from '../useLate';
 import {
   chamferChoices,
   limitSpan,
@@ -43,9 +44,12 @@ function withThread(trial: Trial, thread: ThreadOption): Trial {
   return { ...trial, thread, fullThread, limit: moved };
 }
 
-function plannerLink(trial: Trial, unit: Unit): string {
+/** The writer of a whole hole knows every field of the planner: it comes when the controls do. */
+const loadWriter = () => import('../../address/request');
+
+function plannerLink(write: typeof plannerAddress, trial: Trial, unit: Unit): string {
   const { thread, fullThread, limit } = trial;
-  return plannerAddress(
+  return write(
     {
       thread: thread.designation,
       fullThread: fullThread ?? thread.diameter,
@@ -64,6 +68,7 @@ export function ExplorerControls(props: ControlsProps) {
   const { name, threads, controls, trial, unit, onChange } = props;
   const step = unit === 'mm' ? 1 : inchToMm(0.05);
   const has = (control: ControlName) => controls.includes(control);
+  const writer = useLate(loadWriter, true);
   const limitStart = () =>
     neededShoulder(
       trial.thread,
@@ -125,9 +130,11 @@ export function ExplorerControls(props: ControlsProps) {
         <button type="button" class="button plain" onClick={() => onChange(props.first)}>
           {EXPLORE.reset}
         </button>
-        <a class="to-planner" href={plannerLink(trial, unit)}>
-          {EXPLORE.planner}
-        </a>
+        {writer && (
+          <a class="to-planner" href={plannerLink(writer.plannerAddress, trial, unit)}>
+            {EXPLORE.planner}
+          </a>
+        )}
       </div>
     </div>
   );

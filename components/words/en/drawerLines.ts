@@ -71,7 +71,5 @@ export const SHEET_HEAD = [
   'feed mm/rev',
 ];
 
-export const MADE = 'Made {day} by {site} {version}.';
-
 /** The part of the worked example. */
 export const EXAMPLE_PART = 'Pump cover PC-16';
