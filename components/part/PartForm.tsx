@@ -12,7 +12,6 @@ import { driveName, materialGroups, materialName } from '../words/names';
 import { DRIVES, HEAD_NAMES, linesOf, type PartName } from './inputs';
 import { LABELS, TEXT } from '../words/en/part';
 import { problemText } from './problemText';
-import { TableColumns } from './TableColumns';
 import type { PartState } from './usePart';
 
 const GROUPS = materialGroups.map(({ label, ids }) => ({
@@ -48,7 +47,10 @@ export function PartForm({ part }: { part: PartState }) {
   return (
     <>
       <TextArea {...bind('holes')} hint={TEXT.holesHint} rows={rows} />
-      {part.attempt?.table && <TableColumns table={part.attempt.table} onChoose={part.setColumn} />}
+      {part.engine && part.attempt?.table && (
+        <part.engine.TableColumns table={part.attempt.table} onChoose={part.setColumn} />
+      )}
+      <SelectField {...bind('material')} empty={TEXT.chooseMaterial} groups={GROUPS} />
       <TextField
         {...bind('designation')}
         optional
@@ -58,7 +60,6 @@ export function PartForm({ part }: { part: PartState }) {
             : TEXT.designationLike
         }
       />
-      <SelectField {...bind('material')} empty={TEXT.chooseMaterial} groups={GROUPS} />
       <TextField
         {...bind('thickness')}
         unit={unit}

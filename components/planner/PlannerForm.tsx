@@ -144,11 +144,6 @@ export function PlannerForm({ form }: { form: FormState }) {
         ]}
       />
       {hole === 'through' ? <ThroughFields form={form} /> : <BlindFields form={form} />}
-      <TextField
-        {...bind(form, 'designation')}
-        optional
-        reading={form.reading('designation') || TEXT.designationLike}
-      />
       <SelectField
         {...bind(form, 'material')}
         empty={TEXT.chooseMaterial}
@@ -156,6 +151,11 @@ export function PlannerForm({ form }: { form: FormState }) {
           label,
           choices: ids.map((value) => ({ value, label: materialName(value) })),
         }))}
+      />
+      <TextField
+        {...bind(form, 'designation')}
+        optional
+        reading={form.reading('designation') || TEXT.designationLike}
       />
       <MachineSelect
         value={form.values.machine}

@@ -71,7 +71,7 @@ describe('what was not read', () => {
   test('lines that were set apart are counted by themselves, and no hole is numbered after them', () => {
     expect(holeNumber(drawing!, 1)).toBe(1);
     expect(spoken(answerParts(drawing!))).toMatch(
-      /^1 of 2 is ready and 1 wants care\..* 1 line was set apart\.$/,
+      /^1 of 2 is ready and 1 needs care\..* 1 line was set apart\.$/,
     );
   });
 

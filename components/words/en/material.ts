@@ -28,9 +28,9 @@ export const MATERIAL_PROBLEMS: Record<MaterialProblemCode, string> = {
   'material-empty': 'Type the material as the drawing writes it.',
   'material-unreadable':
     '“{typed}” cannot be placed[: “{extra}” is not understood]. Choose its group below; what you typed stays on the card.',
-  'material-ambiguous': '“{typed}” may be more than one. Type {offers}, or choose below.',
+  'material-ambiguous': '“{typed}” may be more than one. Type {offers}, or choose from the list.',
   'material-contradictory':
-    '“{name}” and “{other}” do not go together. Check the drawing, or choose below.',
+    '“{name}” and “{other}” do not go together. Check the drawing, or choose from the list.',
 };
 
 /** Between the last two offers. */

@@ -5,7 +5,7 @@ import type { PartName } from '../../part/inputs';
 
 export const LABELS: Record<PartName, string> = {
   holes: 'Every threaded hole, one callout a line',
-  designation: 'Material, as the drawing writes it',
+  designation: 'Its grade, as the drawing writes it',
   material: 'Material',
   thickness: 'Thickness, where holes go through',
   drive: 'Spindle',
@@ -37,7 +37,7 @@ export const TEXT = {
   head: 'What stands on the sheet',
   headHint: 'All optional: what is left empty prints as a line to write on.',
   chooseMaterial: 'Choose a material',
-  designationLike: 'Like 1.4301, 304L, 42CrMo4+QT, 6061-T6, GG25. Or choose below.',
+  designationLike: 'Like 1.4301, 304L, 42CrMo4+QT, 6061-T6, GG25: chosen for you.',
   noTorque: 'empty: not judged',
   noThickness: 'empty: 1½ diameters',
   waiting: 'Still needed',

@@ -82,7 +82,7 @@ export function countOf(drawing: DrawingPlan, verdict: HoleVerdict): number {
 
 const TAILS: Record<HoleVerdict, [one: string, many: string]> = {
   ready: ['is ready', 'are ready'],
-  caution: ['wants care', 'want care'],
+  caution: ['needs care', 'need care'],
   impossible: ['cannot be made as drawn', 'cannot be made as drawn'],
   unread: ['could not be read', 'could not be read'],
 };

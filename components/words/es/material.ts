@@ -26,8 +26,9 @@ export const MATERIAL_PROBLEMS: Same<typeof english.MATERIAL_PROBLEMS> = {
   'material-empty': 'Escriba el material como figura en el plano.',
   'material-unreadable':
     '«{typed}» no se reconoce[: «{extra}» no se entiende]. Elija abajo su grupo; lo escrito queda en la hoja.',
-  'material-ambiguous': '«{typed}» puede ser más de uno. Escriba {offers}, o elija abajo.',
-  'material-contradictory': '«{name}» y «{other}» no casan. Compruebe el plano, o elija abajo.',
+  'material-ambiguous': '«{typed}» puede ser más de uno. Escriba {offers}, o elija de la lista.',
+  'material-contradictory':
+    '«{name}» y «{other}» no casan. Compruebe el plano, o elija de la lista.',
 };
 
 export const MATERIAL_OR = ' o ';
