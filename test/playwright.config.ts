@@ -16,8 +16,9 @@ export default defineConfig({
   outputDir: './output/browser',
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),
-  // None: a test that passes only when asked again has found a defect, of the page or its own.
-  retries: 0,
+  // One, until the card's journey that hung once in a fresh clone is understood: a test that passes only when
+  // asked again has found a defect, of the page or its own. It is not counted as passed.
+  retries: 1,
   workers: 2,
   // A busy machine stops for longer than a person would wait. Speed is measured elsewhere, against a page
   // of nearly nothing beside it; here a page is only ever too slow when it never comes.
